@@ -1,0 +1,63 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using FixScore.Records;
+
+namespace FixScore;
+
+/// <summary>Parts that are replaced together because joints between them are never meant to be undone.</summary>
+/// <param name="Parts">The parts, in the order of the record; one at least.</param>
+/// <param name="Joints">The joints that hold the group to other parts, in the order of the record; those inside it are not listed.</param>
+/// <param name="IntegralJoints">The joints that make the group, in the order of the record; empty for a single part.</param>
+public sealed record PartGroup(ImmutableArray<Part> Parts, ImmutableArray<Joint> Joints, ImmutableArray<Joint> IntegralJoints)
+{
+    /// <summary>Whether the part with this id belongs to the group.</summary>
+    public bool Holds(string partId) => Parts.Any(part => part.Id == partId);
+}
+
+/// <summary>All groups of a record: parts tied by <see cref="Joint.Integral"/> joints, directly or through others.</summary>
+public sealed class PartGroups : IFact<PartGroups>
+{
+    readonly FrozenDictionary<string, PartGroup> byPart;
+
+    PartGroups(ImmutableArray<PartGroup> all)
+    {
+        All = all;
+        byPart = all.SelectMany(group => group.Parts, (group, part) => KeyValuePair.Create(part.Id, group))
+            .ToFrozenDictionary(StringComparer.Ordinal);
+    }
+
+    /// <summary>The groups, ordered by their first part in the record. A part that is tied to no other is a group of one.</summary>
+    public ImmutableArray<PartGroup> All { get; }
+
+    /// <summary>The group that holds a part.</summary>
+    /// <exception cref="KeyNotFoundException">No part of the record has this id.</exception>
+    public PartGroup Of(string partId) => byPart[partId];
+
+    /// <inheritdoc/>
+    public static PartGroups From(TeardownCase source, CancellationToken cancellation) => Of(source.Record);
+
+    /// <summary>The groups of a record.</summary>
+    public static PartGroups Of(TeardownRecord record)
+    {
+        var leader = record.Parts.ToDictionary(part => part.Id, part => part.Id, StringComparer.Ordinal);
+        foreach (var joint in record.Joints.Where(joint => joint.Integral))
+            foreach (var part in joint.Joins)
+                leader[Find(leader, part)] = Find(leader, joint.Joins[0]);
+        return new([.. record.Parts.GroupBy(part => Find(leader, part.Id)).Select(parts => Group(record, [.. parts]))]);
+    }
+
+    static PartGroup Group(TeardownRecord record, ImmutableArray<Part> parts)
+    {
+        var ids = parts.Select(part => part.Id).ToFrozenSet(StringComparer.Ordinal);
+        var touching = record.Joints.Where(joint => joint.Joins.Any(ids.Contains)).ToImmutableArray();
+        return new(parts,
+            [.. touching.Where(joint => !joint.Joins.All(ids.Contains))],
+            [.. touching.Where(joint => joint.Integral)]);
+    }
+
+    static string Find(Dictionary<string, string> leader, string part)
+    {
+        while (leader[part] != part) part = leader[part];
+        return part;
+    }
+}
