@@ -22,8 +22,8 @@ public sealed class PartGroups : IFact<PartGroups>
     PartGroups(ImmutableArray<PartGroup> all)
     {
         All = all;
-        byPart = all.SelectMany(group => group.Parts, (group, part) => KeyValuePair.Create(part.Id, group))
-            .ToFrozenDictionary(StringComparer.Ordinal);
+        byPart = all.SelectMany(group => group.Parts, (group, part) => (part.Id, Group: group)).DistinctBy(pair => pair.Id, StringComparer.Ordinal)
+            .ToFrozenDictionary(pair => pair.Id, pair => pair.Group, StringComparer.Ordinal);
     }
 
     /// <summary>The groups, ordered by their first part in the record. A part that is tied to no other is a group of one.</summary>
@@ -36,13 +36,11 @@ public sealed class PartGroups : IFact<PartGroups>
     /// <inheritdoc/>
     public static PartGroups From(TeardownCase source, CancellationToken cancellation) => Of(source.Record);
 
-    /// <summary>The groups of a record.</summary>
+    /// <summary>The groups of a record. Ids that stand twice or name no part are left out, so that checks can go on over them.</summary>
     public static PartGroups Of(TeardownRecord record)
     {
-        var leader = record.Parts.ToDictionary(part => part.Id, part => part.Id, StringComparer.Ordinal);
-        foreach (var joint in record.Joints.Where(joint => joint.Integral))
-            foreach (var part in joint.Joins)
-                leader[Find(leader, part)] = Find(leader, joint.Joins[0]);
+        var leader = record.Parts.DistinctBy(part => part.Id, StringComparer.Ordinal).ToDictionary(part => part.Id, part => part.Id, StringComparer.Ordinal);
+        foreach (var joint in record.Joints.Where(joint => joint.Integral)) Unite(leader, [.. joint.Joins.Where(leader.ContainsKey)]);
         return new([.. record.Parts.GroupBy(part => Find(leader, part.Id)).Select(parts => Group(record, [.. parts]))]);
     }
 
@@ -53,6 +51,11 @@ public sealed class PartGroups : IFact<PartGroups>
         return new(parts,
             [.. touching.Where(joint => !joint.Joins.All(ids.Contains))],
             [.. touching.Where(joint => joint.Integral)]);
+    }
+
+    static void Unite(Dictionary<string, string> leader, ImmutableArray<string> parts)
+    {
+        foreach (var part in parts) leader[Find(leader, part)] = Find(leader, parts[0]);
     }
 
     static string Find(Dictionary<string, string> leader, string part)

@@ -1,0 +1,48 @@
+using FixScore.Records;
+
+namespace FixScore.Checks;
+
+/// <summary>Parts and joints that contradict themselves.</summary>
+static class PartCheck
+{
+    public static IEnumerable<Problem> Check(CheckedRecord record) =>
+        AbsentAndPresent(record).Concat(Carriers(record)).Concat(SelfJoints(record)).Concat(IntegralUndone(record));
+
+    static IEnumerable<Problem> AbsentAndPresent(CheckedRecord record)
+    {
+        for (var i = 0; i < record.Record.Absent.Count; i++)
+        {
+            var role = record.Record.Absent[i];
+            if (record.Record.Parts.FirstOrDefault(part => part.Role == role) is { } part)
+                yield return Problem.Of(Severity.Error, Pointer.Root.Child("absent").Child(i), "role-absent-and-present",
+                    "The role '{role}' is said to be absent, but '{part}' has it.", "Remove one of them.", ("role", role), ("part", part.Id));
+        }
+    }
+
+    static IEnumerable<Problem> Carriers(CheckedRecord record) =>
+        from part in record.Record.Parts
+        where part.On is not null && RidesOnItself(record, part)
+        select Problem.Of(Severity.Error, record.At(part).Child("on"), "on-in-a-circle",
+            "'{part}' rides on itself, by way of what carries it.", "A part rides on what takes it along.", ("part", part.Id));
+
+    static bool RidesOnItself(CheckedRecord record, Part part)
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        for (var carrier = part.On; carrier is not null && seen.Add(carrier); carrier = record.Find<Part>(carrier)?.On)
+            if (carrier == part.Id) return true;
+        return false;
+    }
+
+    static IEnumerable<Problem> SelfJoints(CheckedRecord record) =>
+        from joint in record.Record.Joints
+        where joint.Joins.Distinct(StringComparer.Ordinal).Count() < joint.Joins.Length
+        select Problem.Of(Severity.Error, record.At(joint).Child("joins"), "joint-joins-itself",
+            "The joint '{joint}' names a part twice.", "A joint holds different parts together.", ("joint", joint.Id));
+
+    static IEnumerable<Problem> IntegralUndone(CheckedRecord record) =>
+        from operation in record.Record.Operations
+        from pair in operation.Undoes.Select((id, index) => (Joint: record.Find<Joint>(id), Index: index))
+        where pair.Joint is { Integral: true }
+        select Problem.Of(Severity.Warning, record.At(operation).Child("undoes").Child(pair.Index), "integral-undone",
+            "The joint '{joint}' is integral; undoing it is ignored.", "Drop 'integral' when it can be undone, or drop it here.", ("joint", pair.Joint!.Id));
+}

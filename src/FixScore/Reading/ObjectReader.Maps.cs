@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+
+namespace FixScore.Reading;
+
+sealed partial class ObjectReader
+{
+    /// <summary>Reads an object whose member names are data, in the order of the text; a name that stands twice is a problem.</summary>
+    public ImmutableArray<KeyValuePair<string, T>> Map<T>(string name, Func<JsonElement, Place, ObjectReader, T> read, bool required = false)
+    {
+        if (!TryGet(name, required, out var value)) return [];
+        if (value.ValueKind != JsonValueKind.Object)
+        {
+            ReportType(name, "an object");
+            return [];
+        }
+        return new ObjectReader(value, context, Member(name)).Members(read);
+    }
+
+    ImmutableArray<KeyValuePair<string, T>> Members<T>(Func<JsonElement, Place, ObjectReader, T> read)
+    {
+        var members = ImmutableArray.CreateBuilder<KeyValuePair<string, T>>();
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var member in element.EnumerateObject())
+        {
+            if (NameOf(member) is not { } name) continue;
+            if (seen.Add(name)) members.Add(KeyValuePair.Create(name, read(member.Value, Member(name), this)));
+            else context.Error(Pointer.Child(name), "duplicate-member", "'{name}' stands twice.", "Keep one of them.", ("name", name));
+        }
+        return members.DrainToImmutable();
+    }
+
+    /// <summary>A slug that is the value of a map.</summary>
+    public string SlugValue(JsonElement value, Place at) => TryText(value, at, Slugs.Check, out var slug) ? slug : "";
+
+    /// <summary>A number that is the value of a map.</summary>
+    public decimal? NumberValue(JsonElement value, Place at) => NumberOf(value, at, negative: true);
+}
