@@ -40,7 +40,7 @@ public sealed record Joint : NamedEntry
 }
 
 /// <summary>A screw type.</summary>
-/// <param name="Drive">The drive, a slug.</param>
+/// <param name="Drive">The drive, an open word such as <c>hexalobular</c>.</param>
 /// <param name="DiameterMm">Nominal thread diameter in millimetres.</param>
 /// <param name="LengthMm">Length in millimetres.</param>
 public sealed record Screw(OneOf<string> Drive, Quantity DiameterMm, Quantity LengthMm);

@@ -27,7 +27,7 @@ public sealed record Observation : RecordEntry
 /// <summary>What was noticed and fits nowhere else.</summary>
 public sealed record Remark : RecordEntry
 {
-    /// <summary>What it is about, a slug.</summary>
+    /// <summary>What it is about.</summary>
     public required string Topic { get; init; }
 
     /// <summary>What was noticed.</summary>

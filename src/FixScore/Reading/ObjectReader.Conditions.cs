@@ -43,8 +43,8 @@ sealed partial class ObjectReader
         var removed = SlugOrNull("removed") is { } part ? new Condition.Removed(part) : null;
         var away = SlugOrNull("away") is { } shifted ? new Condition.Away(shifted) : null;
         var undone = SlugOrNull("undone") is { } joint ? new Condition.Undone(joint) : null;
-        var any = List<Condition>("anyOf", TryCondition, false, 1) is { IsDefault: false } some ? new Condition.AnyOf(some) : null;
-        var all = List<Condition>("allOf", TryCondition, false, 1) is { IsDefault: false } every ? new Condition.AllOf(every) : null;
+        var any = List<Condition>("anyOf", TryCondition, false, 0) is { IsDefault: false } some ? new Condition.AnyOf(some) : null;
+        var all = List<Condition>("allOf", TryCondition, false, 0) is { IsDefault: false } every ? new Condition.AllOf(every) : null;
         Condition?[] stated = [removed, away, undone, any, all];
         if (found != 1)
             context.Error(Pointer, "condition-form", "An item of 'after' or 'when' has exactly one of removed, away, undone, anyOf, allOf.", "Keep one, or use allOf.");

@@ -14,9 +14,9 @@ sealed partial class ObjectReader
     /// <summary>A word of a closed list, or a list of those it may be.</summary>
     public OneOf<T> OneOf<T>(string name, bool required = false) where T : struct, Enum => OneOf<T>(name, TryWord, required);
 
-    /// <summary>A slug, or a list of those it may be.</summary>
-    public OneOf<string> OneOfSlugs(string name, bool required = false) =>
-        OneOf(name, (JsonElement value, Place at, out string slug) => TryText(value, at, Slugs.Check, out slug), required);
+    /// <summary>A text of an open list, or a list of those it may be.</summary>
+    public OneOf<string> OneOfTexts(string name, bool required = false) =>
+        OneOf(name, (JsonElement value, Place at, out string text) => TryText(value, at, AnyText, out text), required);
 
     /// <summary>A list of words of a closed list; not recorded when the member is missing.</summary>
     public ImmutableArray<T> Words<T>(string name) where T : struct, Enum => List<T>(name, TryWord, false, 0);

@@ -21,7 +21,7 @@ static class JointReader
     });
 
     static Screw Screw(ObjectReader screw) => new(
-        screw.OneOfSlugs("drive", required: true),
+        screw.OneOfTexts("drive", required: true),
         screw.Quantity("diameterMm", required: true) ?? default,
         screw.Quantity("lengthMm", required: true) ?? default);
 

@@ -23,7 +23,7 @@ static class RemarkReader
 
     public static Remark Remark(ObjectReader finding) => finding.Entry(new Remark
     {
-        Topic = finding.Slug("topic"),
+        Topic = finding.Text("topic"),
         Text = finding.Text("text"),
         About = finding.Ids("about"),
     });

@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using System.Text.Json.Nodes;
+
+namespace FixScore.Reading.Profiles;
+
+/// <summary>Reads the points on which a source is silent; each other reading becomes a profile of its own.</summary>
+sealed class ReadingReader(ProfileBinding binding, ResolvedProfile resolved, bool withReadings)
+{
+    readonly HashSet<string> ids = new(StringComparer.Ordinal);
+
+    public ImmutableArray<FixScore.Reading> Readings(ObjectReader profile)
+    {
+        if (withReadings) return profile.Objects("readings", Reading) is { IsDefault: false } readings ? readings : [];
+        profile.Raw("readings");
+        return [];
+    }
+
+    FixScore.Reading Reading(ObjectReader reading)
+    {
+        var id = reading.Slug("id");
+        if (!ids.Add(id)) binding.Error(reading.Pointer.Child("id"), "id-twice", "'{id}' is the id of another reading.", "Give each an id of its own.", ("id", id));
+        SourcesReader.Read(reading, binding);
+        return new(id, reading.Text("point"), reading.Text("source"), reading.Text("taken"),
+            reading.Objects("otherwise", Otherwise, required: true, least: 1) is { IsDefault: false } others ? others : []);
+    }
+
+    OtherReading Otherwise(ObjectReader other)
+    {
+        var at = other.Pointer;
+        var text = other.Text("text");
+        var json = (JsonObject)resolved.Json.DeepClone();
+        if (other.Raw("nodes", required: true) is not { } raw || JsonTree.From(raw, other.Member("nodes"), binding.Context) is not JsonObject patches)
+        {
+            if (other.Has("nodes")) binding.Error(at.Child("nodes"), "wrong-type", "Here an object is asked.", "Patches of nodes by their ids.");
+            return new(text, Unreadable);
+        }
+        foreach (var id in NodePatches.Apply(json, patches))
+            binding.Error(at.Child("nodes").Child(id), "node-unknown", "There is no node '{id}' to patch.", "Correct the id.", ("id", id));
+        return new(text, Bind(new(json, resolved.Bases), at.Child("nodes")));
+    }
+
+    // What is wrong with the profile as a whole is said there; here only what the patch brings in.
+    Profile Bind(ResolvedProfile patched, Pointer at)
+    {
+        var plain = new ProfileBinding(binding.Catalogue, new());
+        ProfileReader.Read(resolved, plain, withReadings: false);
+        var known = plain.Context.Problems.Select(problem => (problem.Code, problem.At)).ToHashSet();
+        var inner = new ProfileBinding(binding.Catalogue, new());
+        var profile = ProfileReader.Read(patched, inner, withReadings: false);
+        foreach (var problem in inner.Context.Problems.Where(p => p.Severity == Severity.Error && !known.Contains((p.Code, p.At))))
+            binding.Error(at, problem.Code, "Under this reading, at {pointer}: {message}", problem.Hint, ("pointer", problem.At.Text), ("message", problem.Message));
+        return profile;
+    }
+
+    static Profile Unreadable { get; } = new()
+    {
+        Id = "", Version = "", Title = "", Status = ProfileStatus.Draft, Digest = "",
+        Scale = new(0, 1, 0, RoundingMode.HalfUp), Root = NodeReader.Placeholder(new(0, 1)),
+    };
+}
