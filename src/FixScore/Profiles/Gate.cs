@@ -41,7 +41,7 @@ public enum ClassBasis
 /// <param name="Source">Where it is left open.</param>
 /// <param name="Taken">The reading taken.</param>
 /// <param name="Otherwise">Other readings.</param>
-public sealed record Reading(string Id, string Point, string Source, string Taken, ImmutableArray<OtherReading> Otherwise);
+public sealed record SourceReading(string Id, string Point, string Source, string Taken, ImmutableArray<OtherReading> Otherwise);
 
 /// <summary>Another reading, as the profile it would make.</summary>
 /// <param name="Text">The reading.</param>

@@ -52,7 +52,7 @@ public sealed record Profile
     public ClassBasis ClassesOn { get; init; }
 
     /// <summary>Points on which the source is silent.</summary>
-    public ImmutableArray<Reading> Readings { get; init; } = [];
+    public ImmutableArray<SourceReading> Readings { get; init; } = [];
 
     /// <summary>Digest of the resolved profile.</summary>
     public required string Digest { get; init; }

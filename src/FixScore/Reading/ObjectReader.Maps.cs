@@ -6,15 +6,15 @@ namespace FixScore.Reading;
 sealed partial class ObjectReader
 {
     /// <summary>Reads an object whose member names are data, in the order of the text; a name that stands twice is a problem.</summary>
-    public ImmutableArray<KeyValuePair<string, T>> Map<T>(string name, Func<JsonElement, Place, ObjectReader, T> read, bool required = false)
+    public ImmutableArray<KeyValuePair<string, T>> Map<T>(string name, Func<JsonElement, Place, ObjectReader, T> read, bool required = false) =>
+        TryGet(name, required, out var value) ? MapValue(value, Member(name), read) : [];
+
+    /// <summary>The same for an object that is the value of a map.</summary>
+    public ImmutableArray<KeyValuePair<string, T>> MapValue<T>(JsonElement value, Place at, Func<JsonElement, Place, ObjectReader, T> read)
     {
-        if (!TryGet(name, required, out var value)) return [];
-        if (value.ValueKind != JsonValueKind.Object)
-        {
-            ReportType(name, "an object");
-            return [];
-        }
-        return new ObjectReader(value, context, Member(name)).Members(read);
+        if (value.ValueKind == JsonValueKind.Object) return new ObjectReader(value, context, at).Members(read);
+        ReportType(at, "an object");
+        return [];
     }
 
     ImmutableArray<KeyValuePair<string, T>> Members<T>(Func<JsonElement, Place, ObjectReader, T> read)

@@ -40,6 +40,9 @@ sealed partial class ObjectReader
     /// <summary>A list of slugs; empty when the member is missing.</summary>
     public ImmutableArray<string> Ids(string name) => SlugList(name) is { IsDefault: false } ids ? ids : [];
 
+    /// <summary>A list of texts; empty when the member is missing.</summary>
+    public ImmutableArray<string> Texts(string name) => Texts(name, AnyText, false, 0) is { IsDefault: false } texts ? texts : [];
+
     ImmutableArray<string> Texts(string name, TextRule rule, bool required, int least) =>
         List(name, (JsonElement value, Place at, out string item) => TryText(value, at, rule, out item), required, least);
 

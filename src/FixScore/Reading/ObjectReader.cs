@@ -28,6 +28,11 @@ sealed partial class ObjectReader
     /// <summary>What kind of value a member has, without asking for it; undefined when it is missing.</summary>
     public JsonValueKind KindOf(string name) => element.TryGetProperty(name, out var value) ? value.ValueKind : JsonValueKind.Undefined;
 
+    public bool Has(string name) => element.TryGetProperty(name, out _);
+
+    /// <summary>Whether a JSON Pointer leads somewhere in this object.</summary>
+    public bool Resolves(string pointer) => JsonPointers.Resolve(element, pointer) is not null;
+
     /// <summary>The value of a member; a problem when it is required and missing.</summary>
     bool TryGet(string name, bool required, out JsonElement value)
     {

@@ -8,14 +8,14 @@ sealed class ReadingReader(ProfileBinding binding, ResolvedProfile resolved, boo
 {
     readonly HashSet<string> ids = new(StringComparer.Ordinal);
 
-    public ImmutableArray<FixScore.Reading> Readings(ObjectReader profile)
+    public ImmutableArray<SourceReading> Readings(ObjectReader profile)
     {
         if (withReadings) return profile.Objects("readings", Reading) is { IsDefault: false } readings ? readings : [];
         profile.Raw("readings");
         return [];
     }
 
-    FixScore.Reading Reading(ObjectReader reading)
+    SourceReading Reading(ObjectReader reading)
     {
         var id = reading.Slug("id");
         if (!ids.Add(id)) binding.Error(reading.Pointer.Child("id"), "id-twice", "'{id}' is the id of another reading.", "Give each an id of its own.", ("id", id));
