@@ -12,7 +12,15 @@ static class GreedyCover
             taken.Add(clearances.MaxBy(clearance => open.Count(clearance.Clears))!);
         foreach (var each in taken.ToArray())
             if (Covers(taken.Where(other => other != each), parts)) taken.Remove(each);
-        return start.Union(taken.Select(each => each.Trial)).Union(taken.SelectMany(each => each.Controls, (_, controls) => controls[0]));
+        return start.Union(taken.Select(each => each.Trial)).Union(ControlsFor([.. taken.SelectMany(each => each.Controls)]));
+    }
+
+    static List<int> ControlsFor(ImmutableArray<ImmutableArray<int>> faults)
+    {
+        var controls = faults.Select(showing => showing[0]).Distinct().ToList();
+        foreach (var each in controls.ToArray())
+            if (faults.All(showing => showing.Any(other => other != each && controls.Contains(other)))) controls.Remove(each);
+        return controls;
     }
 
     static bool Covers(IEnumerable<Clearance> taken, ImmutableArray<string> parts) =>

@@ -44,12 +44,10 @@ sealed class StatementReader
     Clearance? ClearanceOf(int trial)
     {
         var checks = trials[trial].Checks;
-        if (!checks.Any(CheckReading.Works) || checks.Any(check => Counts(trial, check))) return null;
+        var parts = foreign[trial].RemoveRange(UnsettledIn(trial));
+        if (parts.IsEmpty || !checks.Any(CheckReading.Works) || checks.Any(check => Counts(trial, check))) return null;
         var setAside = checks.Where(CheckReading.IsFlag).Select(check => check.Function).Distinct();
-        return new(
-            trial,
-            [.. foreign[trial].Except(UnsettledIn(trial))],
-            [.. setAside.Select(function => faults[(trials[trial].Host, function)].ToImmutableArray())]);
+        return new(trial, parts, [.. setAside.Select(function => faults[(trials[trial].Host, function)].ToImmutableArray())]);
     }
 
     ImmutableArray<string> UnsettledIn(int trial)
