@@ -30,6 +30,9 @@ public sealed partial class RecordBuilder
         Parts = [],
     };
 
+    /// <summary>What was built so far.</summary>
+    internal TeardownRecord Current => record;
+
     /// <summary>Changes anything; for members without a method of their own, and for lists that are recorded as empty.</summary>
     /// <exception cref="InvalidOperationException">The record was built before.</exception>
     public RecordBuilder With(Func<TeardownRecord, TeardownRecord> change)
