@@ -24,7 +24,7 @@ static class SoftwarePairingOptions
 
     public static Option<WhenSerialisationUnknown> SerialisedUnknown { get; } = Options.Choice(
         "serialisedUnknown",
-        WhenSerialisationUnknown.ClearedByTrials,
+        WhenSerialisationUnknown.Widens,
         "Whether an unrecorded demand of the maker widens the score of a part that trials clear.");
 
     public static ImmutableArray<Option> All { get; } = [Results, Serialisation, Procedures, SerialisedUnknown, Options.NoLevel];
@@ -33,9 +33,9 @@ static class SoftwarePairingOptions
 /// <summary>What it means for a part cleared by trials that no demand of the maker was recorded.</summary>
 enum WhenSerialisationUnknown
 {
-    /// <summary>Nothing: it was shown to work.</summary>
-    ClearedByTrials,
-
     /// <summary>The demand is unknown and widens the score.</summary>
     Widens,
+
+    /// <summary>Nothing: it was shown to work.</summary>
+    ClearedByTrials,
 }

@@ -108,13 +108,13 @@ public sealed class SoftwarePairingCriterionTests
     }
 
     [Fact]
-    public void A_part_that_trials_clear_needs_no_record_of_demands_unless_a_profile_wants_one()
+    public void A_part_that_trials_clear_wants_a_record_of_demands_unless_a_profile_lets_the_trials_do()
     {
         var clean = Swap("t", "display=b", Works());
-        Assert.Equal((Interval)100, Judge(null, clean).Score);
-        var strict = Judge(Context(null, [clean], options => options.With(SoftwarePairingOptions.SerialisedUnknown, WhenSerialisationUnknown.Widens)));
+        var strict = Judge(null, clean);
         Assert.Equal(new Interval(40, 100), strict.Score);
         Assert.StartsWith("serialised", Assert.Single(strict.Missing).What, StringComparison.Ordinal);
+        Assert.Equal((Interval)100, Judge(Context(null, [clean], options => options.With(SoftwarePairingOptions.SerialisedUnknown, WhenSerialisationUnknown.ClearedByTrials))).Score);
     }
 
     [Fact]
