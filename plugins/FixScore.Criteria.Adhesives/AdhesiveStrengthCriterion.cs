@@ -8,9 +8,9 @@ namespace FixScore.Criteria.Adhesives;
 /// counts by the gentlest of the recorded disassembly operations that undo it, each by the harshest means it needs: damage,
 /// heat, solvent, a tool, pulling on a stretch-release strip, bare hands. An operation needs heat or solvent as well when it
 /// follows one that heats or dissolves, directly or named in <c>after</c>. Gentler is better.</para>
-/// <para>Forces, where measured, are peel strength times width and lap shear strength times area; by option <c>force</c> they
-/// are said, or decide. Where they decide, a measurement replaces an assumption, so taking it away moves the score rather
-/// than widening it; with the default it only ever widens. Of several alike (<c>count</c>) one is judged.</para>
+/// <para>Points by means are an assumption: a bond may hold more or less than its like, so they may be off by option
+/// <c>tolerance</c> either way. A measured force - peel strength times width, lap shear strength times area - decides within
+/// that. A bond that opens only with damage has no tolerance, whatever its force. Of several alike (<c>count</c>) one is judged.</para>
 /// <para>Unknown tools, temperatures and adhesive types give the range of all they can be; a bond that no recorded operation
 /// undoes the range of all levels. A tool without <c>heatC</c> or <c>solvent</c> does neither. A part that is described but
 /// not bonded has the top of the scale; one of which the record says nothing, or a record without joints, is unknown.</para>
@@ -20,7 +20,7 @@ public sealed class AdhesiveStrengthCriterion : IPartCriterion
 {
     /// <inheritdoc/>
     public CriterionInfo Info { get; } = new(
-        "adhesive-strength", 1, "Adhesive strength", "what it takes to open the worst bond of a part: means, or force where it decides", "N",
+        "adhesive-strength", 1, "Adhesive strength", "what it takes to open the worst bond of a part: means, and force where measured", "N",
         Direction.LessIsBetter,
         "Peel: ISO 29862, ASTM D3330; lap shear: ISO 4587; levels and bands: own judgement, no source",
         [

@@ -14,13 +14,13 @@ static class AdhesiveStrengthOptions
         "heatBands", Bands.Linear((60, 0.6m), (80, 0.45m), (100, 0.25m), (150, 0m)), "Cel",
         "Points for the temperature at which a bond is opened.");
 
-    public static readonly Option<ForceUse> Force = Options.Choice(
-        "force", ForceUse.Reported,
-        "Whether a measured force is only said as a reason, or decides instead of the means. A bond that opens only with damage stays at damage.");
+    public static readonly Option<decimal> Tolerance = Options.Number(
+        "tolerance", 0.15m, 0, 1, "1",
+        "How far points assumed from the means may be off, as a share of the scale. Within that a measured force decides; with 1 it alone decides, with 0 only the means do.");
 
     public static readonly Option<Bands> ForceBands = Options.Bands(
         "forceBands", Bands.Linear((5, 1m), (20, 0.75m), (60, 0.4m), (200, 0m)), "N",
-        "Points for the force that a bond holds, where it decides.");
+        "Points for the force that a bond holds, where it was measured.");
 
-    public static ImmutableArray<Option> All { get; } = [Means, HeatBands, Force, ForceBands, Options.NoLevel];
+    public static ImmutableArray<Option> All { get; } = [Means, HeatBands, Tolerance, ForceBands, Options.NoLevel];
 }

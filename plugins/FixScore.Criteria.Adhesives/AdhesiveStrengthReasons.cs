@@ -22,7 +22,7 @@ sealed class AdhesiveStrengthReasons(TeardownCase source)
         var (bond, acts, at) = (judged.Bond, judged.Means.By, source.At(judged.Bond.Joint));
         if (bond.PeelN is not null && bond.Joint.Adhesive?.WidthMm is null) yield return new(at, "adhesive.widthMm");
         if (bond.ShearN is not null && bond.Joint.Adhesive?.AreaMm2 is null) yield return new(at, "adhesive.areaMm2");
-        if (judged.ByForce) yield break;
+        if (!judged.ByForce && !bond.Effort.OnlyDamage) yield return new(at, "adhesive: a measured peel strength and width, or shear strength and area");
         if (bond.Undoing.IsEmpty) yield return new(at, "an operation that undoes it");
         else if (acts.Any(act => act.Means == Means.StretchRelease) && bond.Joint.Adhesive?.Type.IsExact != true) yield return new(at, "adhesive.type");
         foreach (var operation in bond.Undoing.Concat(acts.Select(act => act.By).OfType<Operation>()).Where(operation => !operation.Tools.IsRecorded))
@@ -34,7 +34,7 @@ sealed class AdhesiveStrengthReasons(TeardownCase source)
     Reason ByMeans(JudgedBond judged)
     {
         var bond = judged.Bond;
-        Interval? points = judged.ByForce ? null : judged.Points;
+        Interval? points = judged.ByForce ? null : judged.Points; // Otherwise the points are said with the force.
         if (bond.Undoing.IsEmpty)
             return Reason.Of("bond-not-opened", "No recorded operation opens bond {bond}.", [source.At(bond.Joint)], ("bond", bond.Joint.Id)) with { Points = points };
         var operations = bond.Undoing.Concat(judged.Means.By.Select(act => act.By).OfType<Operation>()).Select(source.At).Distinct();

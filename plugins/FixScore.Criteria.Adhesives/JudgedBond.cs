@@ -6,14 +6,16 @@ namespace FixScore.Criteria.Adhesives;
 /// <param name="Bond">The bond.</param>
 /// <param name="Points">The points that count.</param>
 /// <param name="Means">Points by means, and the acts that decide them.</param>
-/// <param name="ByForce">Whether a measured force decided instead.</param>
+/// <param name="ByForce">Whether a measured force decided within the tolerance.</param>
 sealed record JudgedBond(Bond Bond, Interval Points, JudgedEffort Means, bool ByForce)
 {
     public static JudgedBond Of(PartContext context, Bond bond)
     {
         var means = new EffortPoints(context).Of(bond.Effort);
-        var decides = context.Get(AdhesiveStrengthOptions.Force) == ForceUse.Decides && !bond.Effort.OnlyDamage;
-        return decides && PointsOfForce(context, bond) is { } force ? new(bond, force, means, true) : new(bond, means.Points, means, false);
+        if (bond.Effort.OnlyDamage) return new(bond, means.Points, means, false);
+        var tolerance = context.Get(AdhesiveStrengthOptions.Tolerance) * (context.Scale.Max - context.Scale.Min);
+        var force = tolerance > 0 ? PointsOfForce(context, bond) : null;
+        return new(bond, Within(context.Scale, means.Points, tolerance, force ?? context.Scale.Whole), means, force is not null);
     }
 
     static Interval? PointsOfForce(PartContext context, Bond bond)
@@ -21,4 +23,11 @@ sealed record JudgedBond(Bond Bond, Interval Points, JudgedEffort Means, bool By
         ImmutableArray<Interval?> forces = [bond.PeelN, bond.ShearN];
         return Interval.HullOf(forces.OfType<Interval>().Select(force => context.Points(AdhesiveStrengthOptions.ForceBands, force)));
     }
+
+    // Each end of what is assumed draws in the same end of what was measured, so that a vaguer assumption never narrows the result.
+    static Interval Within(Scale scale, Interval assumed, decimal tolerance, Interval force) =>
+        new(Near(scale, assumed.Low, tolerance, force.Low), Near(scale, assumed.High, tolerance, force.High));
+
+    static decimal Near(Scale scale, decimal assumed, decimal tolerance, decimal force) =>
+        Math.Clamp(force, Math.Max(scale.Min, assumed - tolerance), Math.Min(scale.Max, assumed + tolerance));
 }

@@ -10,13 +10,3 @@ enum Means
     Heat,
     Damage,
 }
-
-/// <summary>What a measured force counts for; the words of option <c>force</c>.</summary>
-enum ForceUse
-{
-    /// <summary>It is said as a reason, the means decide.</summary>
-    Reported,
-
-    /// <summary>It decides instead of the means.</summary>
-    Decides,
-}

@@ -1,8 +1,13 @@
+using FixScore.Criteria.Adhesives;
+
 namespace FixScore.Criteria.Tests.Adhesives;
 
 /// <summary>A battery glued to a frame, and ways to get it out.</summary>
 static class Bonded
 {
+    /// <summary>Assumed points taken as they are.</summary>
+    public static readonly (Option, object) Firm = (AdhesiveStrengthOptions.Tolerance, 0m);
+
     public static readonly Joint Glue = Sample.Joint("glue", JointKind.Adhesive, "battery", "frame");
 
     public static readonly ImmutableArray<Tool> Tools =
