@@ -9,8 +9,8 @@ namespace FixScore.Criteria.Adhesives;
 /// heat, solvent, a tool, pulling on a stretch-release strip, bare hands. An operation needs heat or solvent as well when it
 /// follows one that heats or dissolves, directly or named in <c>after</c>. Gentler is better.</para>
 /// <para>Points by means are an assumption: a bond may hold more or less than its like, so they may be off by option
-/// <c>tolerance</c> either way. A measured force - peel strength times width, lap shear strength times area - decides within
-/// that. A bond that opens only with damage has no tolerance, whatever its force. Of several alike (<c>count</c>) one is judged.</para>
+/// <c>tolerance</c> either way. A measured force decides within that: peel strength times width for tapes, foams and strips,
+/// lap shear strength times area for what is rigid (hot melt, cured, structural and the like). A bond that opens only with damage has no tolerance, whatever its force. Of several alike (<c>count</c>) one is judged.</para>
 /// <para>Unknown tools, temperatures and adhesive types give the range of all they can be; a bond that no recorded operation
 /// undoes the range of all levels. A tool without <c>heatC</c> or <c>solvent</c> does neither. A part that is described but
 /// not bonded has the top of the scale; one of which the record says nothing, or a record without joints, is unknown.</para>

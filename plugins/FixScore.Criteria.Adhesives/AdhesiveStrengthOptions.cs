@@ -11,7 +11,7 @@ static class AdhesiveStrengthOptions
         "Points for what it takes to open a bond. Where the temperature is known, heatBands replace the level heat; where it is not, the score spans both.");
 
     public static readonly Option<Bands> HeatBands = Options.Bands(
-        "heatBands", Bands.Linear((60, 0.6m), (80, 0.45m), (100, 0.25m), (150, 0m)), "Cel",
+        "heatBands", Bands.Linear((60, 0.6m), (80, 0.45m), (100, 0.25m), (150, 0m)), "°C",
         "Points for the temperature at which a bond is opened.");
 
     public static readonly Option<decimal> Tolerance = Options.Number(

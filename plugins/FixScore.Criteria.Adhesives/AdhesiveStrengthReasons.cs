@@ -22,7 +22,9 @@ sealed class AdhesiveStrengthReasons(TeardownCase source)
         var (bond, acts, at) = (judged.Bond, judged.Means.By, source.At(judged.Bond.Joint));
         if (bond.PeelN is not null && bond.Joint.Adhesive?.WidthMm is null) yield return new(at, "adhesive.widthMm");
         if (bond.ShearN is not null && bond.Joint.Adhesive?.AreaMm2 is null) yield return new(at, "adhesive.areaMm2");
-        if (!judged.ByForce && !bond.Effort.OnlyDamage) yield return new(at, "adhesive: a measured peel strength and width, or shear strength and area");
+        if (!judged.ByForce && !bond.Effort.OnlyDamage)
+            yield return new(at, bond.Loading.Contains(Loading.Peel) ? "adhesive.peelNPer25Mm and widthMm" : "adhesive.shearMPa and areaMm2");
+        if (bond.Loading.Length > 1) yield return new(at, "adhesive.type");
         if (bond.Undoing.IsEmpty) yield return new(at, "an operation that undoes it");
         else if (acts.Any(act => act.Means == Means.StretchRelease) && bond.Joint.Adhesive?.Type.IsExact != true) yield return new(at, "adhesive.type");
         foreach (var operation in bond.Undoing.Concat(acts.Select(act => act.By).OfType<Operation>()).Where(operation => !operation.Tools.IsRecorded))
@@ -42,18 +44,18 @@ sealed class AdhesiveStrengthReasons(TeardownCase source)
         var heat = judged.Means.By.Where(act => act.HeatC is not null).Select(act => act.HeatC!.Value).ToArray();
         return heat is [var known]
             ? Reason.Of("bond-heat", "Bond {bond}: the gentlest recorded way to open it takes {means}, at {heat}.",
-                [source.At(bond.Joint), .. operations], ("bond", bond.Joint.Id), ("means", means), ("heat", Value.Of(known, "Cel"))) with { Points = points }
+                [source.At(bond.Joint), .. operations], ("bond", bond.Joint.Id), ("means", means), ("heat", Value.Of(known, "°C"))) with { Points = points }
             : Reason.Of("bond-means", "Bond {bond}: the gentlest recorded way to open it takes {means}.",
                 [source.At(bond.Joint), .. operations], ("bond", bond.Joint.Id), ("means", means)) with { Points = points };
     }
 
     IEnumerable<Reason> Forces(JudgedBond judged)
     {
-        Interval? points = judged.ByForce ? judged.Points : null;
+        Interval? PointsOf(Loading loading) => judged.ByForce && judged.Bond.Loading.Contains(loading) ? judged.Points : null;
         if (judged.Bond.PeelN is { } peel)
-            yield return Force("peel-force", "Bond {bond} takes {force} to peel.", judged.Bond.Joint, peel) with { Points = points };
+            yield return Force("peel-force", "Bond {bond} takes {force} to peel.", judged.Bond.Joint, peel) with { Points = PointsOf(Loading.Peel) };
         if (judged.Bond.ShearN is { } shear)
-            yield return Force("shear-force", "Bond {bond} takes {force} to shear.", judged.Bond.Joint, shear) with { Points = points };
+            yield return Force("shear-force", "Bond {bond} takes {force} to shear.", judged.Bond.Joint, shear) with { Points = PointsOf(Loading.Shear) };
     }
 
     Reason Force(string code, string template, Joint joint, Interval force) =>

@@ -15,6 +15,11 @@ sealed record Bond(Joint Joint, ImmutableArray<Operation> Undoing, Effort Effort
 
     const decimal PeelStripMm = 25;
 
+    /// <summary>How it is loaded when it is opened, as far as its type tells: what bends is peeled, what is rigid is sheared (common practice, no source).</summary>
+    public ImmutableArray<Loading> Loading => Joint.Kind == JointKind.Tape && Joint.Adhesive is null
+        ? [Adhesives.Loading.Peel]
+        : [.. (Joint.Adhesive?.Type ?? default).Possible().Select(Of).Distinct().Order()];
+
     /// <summary>Newtons to peel it: strength (N/25 mm, steady 180-degree peel, ISO 29862, ASTM D3330) times width / 25; <c>null</c> when not measured.</summary>
     public Interval? PeelN => Product(Joint.Adhesive?.PeelNPer25Mm, Joint.Adhesive?.WidthMm) is { } product
         ? new(product.Low / PeelStripMm, product.High / PeelStripMm)
@@ -22,6 +27,10 @@ sealed record Bond(Joint Joint, ImmutableArray<Operation> Undoing, Effort Effort
 
     /// <summary>Newtons to shear it: lap shear strength (MPa) times area (mm2); <c>null</c> when not measured.</summary>
     public Interval? ShearN => Product(Joint.Adhesive?.ShearMPa, Joint.Adhesive?.AreaMm2);
+
+    static Loading Of(AdhesiveType type) => type is AdhesiveType.PressureSensitive or AdhesiveType.StretchRelease or AdhesiveType.Foam
+        ? Adhesives.Loading.Peel
+        : Adhesives.Loading.Shear;
 
     static Interval? Product(Quantity? strength, Quantity? size)
     {
@@ -35,4 +44,11 @@ sealed record Bond(Joint Joint, ImmutableArray<Operation> Undoing, Effort Effort
         var range = quantity.Within(0, Unlimited);
         return new(Math.Min(range.Low, Unlimited), Math.Min(range.High, Unlimited));
     }
+}
+
+/// <summary>How a bond is loaded when it is opened.</summary>
+enum Loading
+{
+    Peel,
+    Shear,
 }

@@ -18,10 +18,12 @@ sealed record JudgedBond(Bond Bond, Interval Points, JudgedEffort Means, bool By
         return new(bond, Within(context.Scale, means.Points, tolerance, force ?? context.Scale.Whole), means, force is not null);
     }
 
+    // A bond whose type is not known may be loaded either way, so that both count; one not measured can be anything.
     static Interval? PointsOfForce(PartContext context, Bond bond)
     {
-        ImmutableArray<Interval?> forces = [bond.PeelN, bond.ShearN];
-        return Interval.HullOf(forces.OfType<Interval>().Select(force => context.Points(AdhesiveStrengthOptions.ForceBands, force)));
+        ImmutableArray<Interval?> forces = [.. bond.Loading.Select(loading => loading == Loading.Peel ? bond.PeelN : bond.ShearN)];
+        if (forces.All(force => force is null)) return null;
+        return Interval.HullOf(forces.Select(force => force is { } known ? context.Points(AdhesiveStrengthOptions.ForceBands, known) : context.Scale.Whole));
     }
 
     // Each end of what is assumed draws in the same end of what was measured, so that a vaguer assumption never narrows the result.

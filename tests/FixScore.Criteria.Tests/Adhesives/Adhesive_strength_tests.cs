@@ -5,7 +5,7 @@ namespace FixScore.Criteria.Tests.Adhesives;
 public sealed class Adhesive_strength_tests
 {
     static readonly AdhesiveStrengthCriterion Criterion = new();
-    static readonly Joint Measured = Bonded.Glue with { Adhesive = new() { PeelNPer25Mm = 50, WidthMm = 10 } };
+    static readonly Joint Measured = Bonded.Glue with { Adhesive = new() { Type = AdhesiveType.Foam, PeelNPer25Mm = 50, WidthMm = 10 } };
 
     [Fact]
     public void Joints_that_were_not_recorded_are_unknown() =>
@@ -74,7 +74,7 @@ public sealed class Adhesive_strength_tests
     {
         var outcome = new AdhesiveStrengthCriterion().On(Bonded.With(Bonded.Glue, Bonded.Out("card")), "battery");
         Assert.Equal(new Interval(55, 85), outcome.Score);
-        Assert.Contains(outcome.Missing, missing => missing.What.Contains("peel strength", StringComparison.Ordinal));
+        Assert.Contains(outcome.Missing, missing => missing.What.Contains("peelNPer25Mm", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -87,16 +87,22 @@ public sealed class Adhesive_strength_tests
 
     [Fact]
     public void Where_force_decides_an_unknown_width_leaves_all_forces_open() =>
-        Assert.Equal(new Interval(0, 100), Decided(Bonded.Glue with { Adhesive = new() { PeelNPer25Mm = 50 } }, Bonded.Out("card")));
+        Assert.Equal(new Interval(0, 100), Decided(Bonded.Glue with { Adhesive = new() { Type = AdhesiveType.Foam, PeelNPer25Mm = 50 } }, Bonded.Out("card")));
 
     // 20 N peel is 75, 60 N shear (0.5 MPa over 120 mm2) is 40.
-    [Fact]
-    public void Peel_and_shear_both_measured_span_both() => Assert.Equal(new Interval(40, 75), Decided(
-        Bonded.Glue with { Adhesive = Measured.Adhesive! with { ShearMPa = 0.5m, AreaMm2 = 120 } }, Bonded.Out("card")));
+    [Theory]
+    [InlineData(AdhesiveType.PressureSensitive, 75, 75)]
+    [InlineData(AdhesiveType.CuredLiquid, 40, 40)]
+    [InlineData(null, 40, 75)]
+    public void Tapes_count_by_peel_and_rigid_bonds_by_shear_and_an_unknown_type_by_both(AdhesiveType? type, int low, int high)
+    {
+        var adhesive = Measured.Adhesive! with { ShearMPa = 0.5m, AreaMm2 = 120, Type = type is { } known ? known : default(OneOf<AdhesiveType>) };
+        Assert.Equal(new Interval(low, high), Decided(Bonded.Glue with { Adhesive = adhesive }, Bonded.Out("card")));
+    }
 
     [Fact]
     public void The_greatest_numbers_a_record_can_hold_do_not_overflow() => Assert.Equal(0, Decided(
-        Bonded.Glue with { Adhesive = new() { ShearMPa = 999_999_999_999_999m, AreaMm2 = 999_999_999_999_999m } }, Bonded.Out("card")));
+        Bonded.Glue with { Adhesive = new() { Type = AdhesiveType.Structural, ShearMPa = 999_999_999_999_999m, AreaMm2 = 999_999_999_999_999m } }, Bonded.Out("card")));
 
     [Fact]
     public void Heat_on_a_cell_carries_its_caution_and_heat_on_a_cover_does_not()
