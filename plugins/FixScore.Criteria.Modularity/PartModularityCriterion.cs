@@ -9,7 +9,7 @@ namespace FixScore.Criteria.Modularity;
 /// Option <c>combine</c> takes the lower of both points or their mean.</para>
 /// <para>A connector of unknown type may be soldered. A spare that is not listed may be sold with any others, unless the
 /// list is empty or option <c>bundles</c> is off; a spare listed without <c>onlyBundledWith</c> is sold alone. A part of whose
-/// joints the record says nothing may connect in any way. Without joints and without a known bundle the answer is unknown.</para>
+/// joints the record says nothing may connect in any way. Without joints the group is not known, and so the answer is not.</para>
 /// <para>Source: own judgement, no source. Thread safe.</para>
 /// </remarks>
 public sealed class PartModularityCriterion : IPartCriterion
@@ -24,9 +24,8 @@ public sealed class PartModularityCriterion : IPartCriterion
     /// <inheritdoc/>
     public Outcome Judge(PartContext context)
     {
+        if (!context.Case.Record.Joints.IsRecorded) return Outcome.Unknown(new Missing(Pointer.Root, "joints"));
         var facts = PartModularityFacts.Of(context.Case, context.Part, context.Get(PartModularityOptions.Bundles));
-        if (!context.Case.Record.Joints.IsRecorded && facts.Together.Bundle is null)
-            return Outcome.Unknown(new Missing(Pointer.Root, "joints"));
         var together = context.Points(PartModularityOptions.TogetherBands, facts.Together.Count);
         var connection = PointsOfConnection(context, facts);
         var reasons = new PartModularityReasons(context);

@@ -15,6 +15,6 @@ sealed record PartModularityFacts(ReplacedTogether Together, ImmutableArray<Conn
         return new(
             ReplacedTogether.Of(source, part, bundles),
             [.. Connection.Of(assembly.Joints)],
-            source.Record.Joints.IsRecorded && assembly.IsDescribed);
+            assembly.IsDescribed);
     }
 }

@@ -17,7 +17,7 @@ sealed record ReplacedTogether(ImmutableArray<Part> Others, ImmutableArray<Joint
         ImmutableArray<Spare> spares = bundles ? [.. record.Spares.Where(spare => group.Holds(spare.Part))] : [];
         var (bundle, others) = spares.Prepend(null).Select(spare => (Spare: spare, Others: With(spare)))
             .Skip(spares.IsEmpty ? 0 : 1).MinBy(each => each.Others.Length);
-        var isKnown = record.Joints.IsRecorded && (!bundles || !spares.IsEmpty || record.Spares is { IsRecorded: true, Count: 0 });
+        var isKnown = !bundles || !spares.IsEmpty || record.Spares is { IsRecorded: true, Count: 0 };
         return new(
             others, group.IntegralJoints, others.Length > With(null).Length ? bundle : null,
             isKnown ? others.Length : new Interval(others.Length, record.Parts.Count(IsOther)));
