@@ -22,7 +22,7 @@ sealed class DemoView(CommandSession session)
     {
         var profile = judgements[0].Profile;
         canvas.Heading($"By {profile.Title} ({profile.Id} {profile.Version}), 0 to 100, more is better");
-        canvas.Table([("", true), ("Device", false), ("Points", true), ("Fully known", true), ("Order", false)], Ranking.Of(judgements).Select(place => (string[])[
+        canvas.Table([("", true), ("Device", false), ("Points", true), ("Fully known", true), ("Against the next", false)], Ranking.Of(judgements).Select(place => (string[])[
             session.Shown.Number(place.Rank), place.Judgement.Device, session.Shown.Points(place.Judgement.Score.Shown),
             session.Shown.Percent(place.Judgement.Score.Coverage), place.Remark]));
         canvas.Line();

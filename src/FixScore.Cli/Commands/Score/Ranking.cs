@@ -17,7 +17,7 @@ sealed record Ranking(int Rank, Judgement Judgement, string Remark)
     }
 
     static string Remarks(Interval upper, Interval lower) =>
-        upper == lower ? "level with the next"
-        : upper.Low > lower.High ? "certainly above the next"
-        : "may change places with the next";
+        upper == lower ? "level"
+        : upper.Low > lower.High ? "settled"
+        : "not settled";
 }

@@ -88,7 +88,7 @@ sealed class ScoreView(Canvas canvas, CultureInfo culture)
     public void ShowRanking(IReadOnlyCollection<Judgement> judgements)
     {
         canvas.Heading("Ranking");
-        canvas.Table([("", true), ("Device", false), ("Points", true), ("Fully known", true), ("Order", false)], Ranking.Of(judgements).Select(place => (string[])[
+        canvas.Table([("", true), ("Device", false), ("Points", true), ("Fully known", true), ("Against the next", false)], Ranking.Of(judgements).Select(place => (string[])[
             shown.Number(place.Rank), place.Judgement.Device, shown.Points(place.Judgement.Score.Shown), shown.Percent(place.Judgement.Score.Coverage), place.Remark]));
     }
 }
