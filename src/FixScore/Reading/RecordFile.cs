@@ -28,7 +28,7 @@ public static class RecordFile
         {
             var context = new ReadingContext();
             var record = Record(document.RootElement, context);
-            if (record is not null && !context.HasErrors) context.Problems.AddRange(Registered(record, catalogue));
+            if (record is not null && !context.HasErrors) context.AddRange(Registered(record, catalogue));
             var problems = context.Problems.Count == 0 ? [] : Locator.Locate(text, context.Problems);
             return record is null || context.HasErrors ? new(null, problems) : new(new(record, Digest.Of(document.RootElement, "$schema"), problems), problems);
         }
@@ -37,7 +37,7 @@ public static class RecordFile
     /// <summary>Reads a record from a file.</summary>
     /// <exception cref="InvalidDocumentException">The record cannot be used; carries all problems.</exception>
     /// <exception cref="IOException">The file cannot be read.</exception>
-    public static RecordDocument Load(string path, Catalogue? catalogue = null) => Read(File.ReadAllBytes(path), catalogue).OrThrow();
+    public static RecordDocument Load(string path, Catalogue? catalogue = null) => Read(JsonText.Load(path), catalogue).OrThrow();
 
     static TeardownRecord? Record(JsonElement root, ReadingContext context)
     {
@@ -49,7 +49,7 @@ public static class RecordFile
         var reader = new ObjectReader(root, context, Place.Root);
         var record = RecordReader.Read(reader);
         reader.Done();
-        context.Problems.AddRange(RecordChecks.Check(record));
+        context.AddRange(RecordChecks.Check(record));
         return record;
     }
 

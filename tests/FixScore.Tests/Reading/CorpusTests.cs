@@ -31,6 +31,7 @@ public sealed class CorpusTests
         Assert.NotEmpty(problem.Problem.Message);
         Assert.NotEmpty(problem.Problem.Hint);
         Assert.DoesNotContain('{', problem.Problem.Message);
+        Assert.DoesNotContain('{', problem.Problem.Hint);
         Assert.True(problem is { Line: >= 1, Column: >= 1, Length: >= 1 });
     });
 }

@@ -82,6 +82,7 @@ sealed class OptionReader(ProfileBinding binding, CriterionInfo info, Scale scal
         var limits = Enum.GetValues<BandForm>().Select(form => (Form: form, Limit: band.NumberOrNull(MemberOf(form)))).ToArray();
         if (Array.FindAll(limits, each => band.Has(MemberOf(each.Form))).Length != 1)
             binding.Error(band.Pointer, "band-form", "A band has exactly one of atMost, atLeast, at.", "Keep one.");
+        band.SkipRemarks();
         var stated = Array.Find(limits, each => each.Limit is not null);
         return new(stated.Form, stated.Limit ?? 0, Points(band.NumberOrNull("points", required: true), band.Pointer.Child("points")));
     }
