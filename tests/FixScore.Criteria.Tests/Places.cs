@@ -1,0 +1,20 @@
+namespace FixScore.Criteria.Tests;
+
+/// <summary>The places in a record that the criteria here may point at, counted anew from its lists.</summary>
+static class Places
+{
+    public static IReadOnlyCollection<string> Of(TeardownRecord record) =>
+    [
+        "",
+        .. In("parts", record.Parts.Count),
+        .. In("joints", record.Joints.Count, record.Joints.IsRecorded),
+        .. In("tools", record.Tools.Count, record.Tools.IsRecorded),
+        .. In("operations", record.Operations.Count, record.Operations.IsRecorded),
+        .. record.Operations.SelectMany((operation, i) => In($"operations/{i}/outcomes", operation.Outcomes.Length)),
+        .. In("documentation", record.Documentation.Count, record.Documentation.IsRecorded),
+        .. In("spares", record.Spares.Count, record.Spares.IsRecorded),
+    ];
+
+    static IEnumerable<string> In(string list, int count, bool recorded = true) =>
+        recorded ? [$"/{list}", .. Enumerable.Range(0, count).Select(i => $"/{list}/{i}")] : [];
+}
