@@ -72,7 +72,7 @@ static class JsonText
         try
         {
             while (reader.TokenStartIndex <= offset && reader.Read())
-                if (reader.CurrentDepth >= MaxDepth) return true;
+                if (reader.TokenType is JsonTokenType.StartObject or JsonTokenType.StartArray && reader.CurrentDepth >= MaxDepth) return true;
         }
         catch (JsonException)
         {

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using FixScore.Numbers;
+using FixScore.Reading.Profiles;
 
 namespace FixScore;
 
@@ -50,12 +51,12 @@ static class OptionSchema
         ["type"] = "object",
         ["additionalProperties"] = false,
         ["properties"] = new JsonObject(option.Words.Select(word => KeyValuePair.Create<string, JsonNode?>(word, new JsonObject { ["$ref"] = "#/$defs/number" }))),
-    }, Shares(option.Default.Entries.Select(level => $"{level.Word} {PlainText.Of(level.Points)}")));
+    }, Shares(option.Default.Entries.Select(level => $"{level.Word} gives {PlainText.Of(level.Points)}")));
 
-    static string Shown(Bands bands) => Shares(bands.Entries.Select(band => $"{Word.Of(bands.Form)} {PlainText.Of(band.Limit)} {PlainText.Of(band.Points)}"));
+    static string Shown(Bands bands) => Shares(bands.Entries.Select(band => $"{BandForms.MemberOf(bands.Form)} {PlainText.Of(band.Limit)} gives {PlainText.Of(band.Points)}"));
 
     // The scale is the profile's, so a default has no points, only shares of it.
-    static string Shares(IEnumerable<string> each) => $"as shares of the scale {string.Join(", ", each)}";
+    static string Shares(IEnumerable<string> each) => $"in shares of the scale, {string.Join(", ", each)}";
 
     static JsonArray Texts(IEnumerable<string> texts) => new([.. texts.Select(text => JsonValue.Create(text))]);
 }

@@ -17,7 +17,7 @@ static class ProfileSchema
         var node = definitions["node"]!.AsObject();
         CriterionInfo[] criteria = [.. catalogue.Criteria.Select(each => each.Item.Info)];
         node["properties"]!["criterion"] = Criterion(criteria);
-        node["allOf"] = new JsonArray([.. criteria.Select(Rule)]);
+        if (criteria.Length > 0) node["allOf"] = new JsonArray([.. criteria.Select(Rule)]);
         foreach (var criterion in criteria) definitions.Add(NameOf(criterion), Options(criterion));
         return Text(root);
     }

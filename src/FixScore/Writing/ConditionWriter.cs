@@ -26,7 +26,7 @@ static class ConditionWriter
         foreach (var set in sets)
         {
             json.WriteStartArray();
-            foreach (var tool in set.OrEmpty()) json.WriteStringValue(tool);
+            foreach (var tool in set.OrEmpty()) json.Item(tool);
             json.WriteEndArray();
         }
         json.WriteEndArray();
@@ -36,7 +36,7 @@ static class ConditionWriter
     {
         if (item is Condition.Done done)
         {
-            json.WriteStringValue(done.Id);
+            json.Item(done.Id);
             return;
         }
         json.WriteStartObject();
@@ -48,9 +48,9 @@ static class ConditionWriter
     {
         switch (item)
         {
-            case Condition.Removed removed: json.WriteString("removed", removed.Part); break;
-            case Condition.Away away: json.WriteString("away", away.Part); break;
-            case Condition.Undone undone: json.WriteString("undone", undone.Joint); break;
+            case Condition.Removed removed: json.Required("removed", removed.Part); break;
+            case Condition.Away away: json.Required("away", away.Part); break;
+            case Condition.Undone undone: json.Required("undone", undone.Joint); break;
             case Condition.AnyOf any: Items(json, "anyOf", any.Items.OrEmpty()); break;
             case Condition.AllOf all: Items(json, "allOf", all.Items.OrEmpty()); break;
         }

@@ -7,10 +7,10 @@ static class DeviceWriter
 {
     public static void Device(Utf8JsonWriter json, Device device)
     {
-        json.WriteString("maker", device.Maker);
-        json.WriteString("model", device.Model);
+        json.Required("maker", device.Maker);
+        json.Required("model", device.Model);
         json.Text("modelCode", device.ModelCode);
-        json.WriteString("kind", device.Kind);
+        json.Required("kind", device.Kind);
         json.Flag("foldable", device.Foldable ? true : null);
         json.Date("released", device.Released);
         json.Text("ingressProtection", device.IngressProtection);
@@ -19,14 +19,14 @@ static class DeviceWriter
 
     public static void Assessment(Utf8JsonWriter json, Assessment assessment)
     {
-        json.WriteString("assessor", assessment.Assessor);
+        json.Required("assessor", assessment.Assessor);
         json.Date("date", assessment.Date);
         json.Entries("units", assessment.Units, Unit);
     }
 
     static void Unit(Utf8JsonWriter json, AssessedUnit unit)
     {
-        json.WriteString("id", unit.Id);
+        json.Required("id", unit.Id);
         json.Text("modelCode", unit.ModelCode);
         json.Text("software", unit.Software);
         json.OneOf("source", unit.Source);

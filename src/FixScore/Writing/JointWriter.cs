@@ -8,7 +8,7 @@ static class JointWriter
 {
     public static void Joint(Utf8JsonWriter json, Joint joint)
     {
-        json.WriteString("id", joint.Id);
+        json.Required("id", joint.Id);
         json.Texts("joins", joint.Joins.OrEmpty());
         json.Word<JointKind>("kind", joint.Kind);
         json.Quantity("count", joint.Count == 1 ? null : joint.Count);

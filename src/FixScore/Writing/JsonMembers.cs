@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using System.Text;
 using System.Text.Json;
 using FixScore.Numbers;
 using FixScore.Records;
@@ -9,10 +11,17 @@ namespace FixScore.Writing;
 /// <summary>Writes members of one object. What is unknown is left out; what is required is written even when it is wrong, so that reading tells.</summary>
 static class JsonMembers
 {
+    // The writer itself would put another character in the place of half a surrogate pair.
+    static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+
+    public static void Required(this Utf8JsonWriter json, string name, string? text) => json.WriteString(Sound(name), Sound(text));
+
     public static void Text(this Utf8JsonWriter json, string name, string? text)
     {
-        if (text is not null) json.WriteString(name, text);
+        if (text is not null) json.Required(name, text);
     }
+
+    public static void Item(this Utf8JsonWriter json, string? text) => json.WriteStringValue(Sound(text));
 
     public static void Flag(this Utf8JsonWriter json, string name, bool? flag)
     {
@@ -23,7 +32,7 @@ static class JsonMembers
         json.Text(name, date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
 
     public static void Timecode(this Utf8JsonWriter json, string name, TimeSpan time) =>
-        json.WriteString(name, string.Create(CultureInfo.InvariantCulture, $"{(long)time.TotalHours}:{time.Minutes:00}:{time.Seconds:00}"));
+        json.Required(name, string.Create(CultureInfo.InvariantCulture, $"{(long)time.TotalHours}:{time.Minutes:00}:{time.Seconds:00}"));
 
     public static void Quantity(this Utf8JsonWriter json, string name, Quantity? quantity)
     {
@@ -33,7 +42,7 @@ static class JsonMembers
 
     public static void Word<T>(this Utf8JsonWriter json, string name, T? word) where T : struct, Enum
     {
-        if (word is { } known) json.WriteString(name, FixScore.Word.Of(known));
+        if (word is { } known) json.Required(name, FixScore.Word.Of(known));
     }
 
     public static void OneOf<T>(this Utf8JsonWriter json, string name, OneOf<T> words) where T : struct, Enum =>
@@ -41,7 +50,7 @@ static class JsonMembers
 
     public static void OneOf(this Utf8JsonWriter json, string name, OneOf<string> words)
     {
-        if (words.IsExact) json.WriteString(name, words.Stated[0]);
+        if (words.IsExact) json.Required(name, words.Stated[0]);
         else if (!words.IsUnknown) json.Texts(name, words.Stated);
     }
 
@@ -65,8 +74,15 @@ static class JsonMembers
     public static void Texts(this Utf8JsonWriter json, string name, IEnumerable<string> texts)
     {
         json.WriteStartArray(name);
-        foreach (var text in texts) json.WriteStringValue(text);
+        foreach (var text in texts) json.Item(text);
         json.WriteEndArray();
+    }
+
+    [return: NotNullIfNotNull(nameof(text))]
+    static string? Sound(string? text)
+    {
+        if (text is not null) Strict.GetByteCount(text);
+        return text;
     }
 
     static void Range(Utf8JsonWriter json, Quantity range)

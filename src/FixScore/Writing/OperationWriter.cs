@@ -8,7 +8,7 @@ static class OperationWriter
 {
     public static void Operation(Utf8JsonWriter json, Operation operation)
     {
-        json.WriteString("id", operation.Id);
+        json.Required("id", operation.Id);
         json.Word<OperationAction>("action", operation.Action);
         json.Ids("tools", operation.Tools);
         ConditionWriter.ToolSets(json, "orTools", operation.OrTools);
@@ -35,15 +35,15 @@ static class OperationWriter
 
     public static void Milestone(Utf8JsonWriter json, Milestone milestone)
     {
-        json.WriteString("id", milestone.Id);
+        json.Required("id", milestone.Id);
         ConditionWriter.Items(json, "when", milestone.When.OrEmpty());
         json.Remarks(milestone);
     }
 
     public static void Sequence(Utf8JsonWriter json, Sequence sequence)
     {
-        json.WriteString("id", sequence.Id);
-        json.WriteString("part", sequence.Part);
+        json.Required("id", sequence.Id);
+        json.Required("part", sequence.Part);
         json.Word<SequenceAuthor>("by", sequence.By);
         json.Text("unit", sequence.Unit);
         json.Texts("operations", sequence.Operations.OrEmpty());
@@ -52,8 +52,8 @@ static class OperationWriter
 
     static void Footage(Utf8JsonWriter json, Footage footage)
     {
-        json.WriteString("evidence", footage.Source);
-        json.WriteString("unit", footage.Unit);
+        json.Required("evidence", footage.Source);
+        json.Required("unit", footage.Unit);
         json.Timecode("from", footage.From);
         json.Timecode("to", footage.To);
         json.Text("note", footage.Note);
@@ -61,7 +61,7 @@ static class OperationWriter
 
     static void Outcome(Utf8JsonWriter json, OperationOutcome outcome)
     {
-        json.WriteString("unit", outcome.Unit);
+        json.Required("unit", outcome.Unit);
         json.OneOf("result", outcome.Result);
         json.Ids("damages", outcome.Damages);
         json.Remarks(outcome);

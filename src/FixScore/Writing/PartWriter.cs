@@ -7,8 +7,8 @@ static class PartWriter
 {
     public static void Part(Utf8JsonWriter json, Part part)
     {
-        json.WriteString("id", part.Id);
-        json.WriteString("role", part.Role);
+        json.Required("id", part.Id);
+        json.Required("role", part.Role);
         json.Text("name", part.Name);
         json.Text("on", part.On);
         json.Flag("inert", part.Inert == Roles.IsInert(part.Role) ? null : part.Inert);
@@ -22,7 +22,7 @@ static class PartWriter
 
     static void Marking(Utf8JsonWriter json, PartMarking marking)
     {
-        json.WriteString("unit", marking.Unit);
+        json.Required("unit", marking.Unit);
         json.Text("marking", marking.Marking);
         json.Text("modelCode", marking.ModelCode);
         json.Remarks(marking);
@@ -30,9 +30,9 @@ static class PartWriter
 
     static void Spec(Utf8JsonWriter json, Spec spec)
     {
-        json.WriteString("name", spec.Name);
+        json.Required("name", spec.Name);
         json.Quantity("value", spec.Value);
-        json.WriteString("unit", spec.Unit);
+        json.Required("unit", spec.Unit);
         json.Remarks(spec);
     }
 

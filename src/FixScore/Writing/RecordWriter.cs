@@ -30,8 +30,8 @@ static class RecordWriter
 
     static void Record(Utf8JsonWriter json, TeardownRecord record)
     {
-        json.WriteString("format", TeardownRecord.Format);
-        json.WriteString("id", record.Id);
+        json.Required("format", TeardownRecord.Format);
+        json.Required("id", record.Id);
         json.Object("device", record.Device, DeviceWriter.Device);
         json.Object("assessment", record.Assessment, DeviceWriter.Assessment);
         json.Entries("parts", record.Parts, PartWriter.Part);
@@ -55,7 +55,7 @@ static class RecordWriter
     public static void Price(Utf8JsonWriter json, Price price)
     {
         json.Quantity("amount", price.Amount);
-        json.WriteString("currency", price.Currency);
+        json.Required("currency", price.Currency);
         json.Flag("taxIncluded", price.TaxIncluded);
     }
 }

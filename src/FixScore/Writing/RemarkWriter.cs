@@ -7,7 +7,7 @@ static class RemarkWriter
 {
     public static void Observation(Utf8JsonWriter json, Observation observation)
     {
-        json.WriteString("name", observation.Name);
+        json.Required("name", observation.Name);
         json.Flag("value", observation.Flag);
         json.Text("value", observation.Word);
         json.Quantity("value", observation.Number);
@@ -18,17 +18,17 @@ static class RemarkWriter
 
     public static void Remark(Utf8JsonWriter json, Remark finding)
     {
-        json.WriteString("topic", finding.Topic);
-        json.WriteString("text", finding.Text);
+        json.Required("topic", finding.Topic);
+        json.Required("text", finding.Text);
         json.Ids("about", finding.About);
         json.Remarks(finding);
     }
 
     public static void Evidence(Utf8JsonWriter json, EvidenceItem evidence)
     {
-        json.WriteString("id", evidence.Id);
+        json.Required("id", evidence.Id);
         json.Word<EvidenceKind>("kind", evidence.Kind);
-        json.WriteString("ref", evidence.Ref);
+        json.Required("ref", evidence.Ref);
         json.Text("sha256", evidence.Sha256);
         json.Date("retrieved", evidence.Retrieved);
         json.Remarks(evidence);

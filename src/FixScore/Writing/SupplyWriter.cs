@@ -17,7 +17,7 @@ static class SupplyWriter
 
     public static void Spare(Utf8JsonWriter json, Spare spare)
     {
-        json.WriteString("part", spare.Part);
+        json.Required("part", spare.Part);
         json.OneOf("audience", spare.Audience);
         json.Quantity("years", spare.Years);
         json.Quantity("deliveryDays", spare.DeliveryDays);

@@ -9,8 +9,8 @@ static class TrialWriter
 {
     public static void Swap(Utf8JsonWriter json, SwapTrial trial)
     {
-        json.WriteString("id", trial.Id);
-        json.WriteString("host", trial.Host);
+        json.Required("id", trial.Id);
+        json.Required("host", trial.Host);
         json.Object("installed", trial.Installed.OrEmpty(), Installed);
         json.Word("lockState", trial.LockState);
         json.Text("software", trial.Software);
@@ -21,8 +21,8 @@ static class TrialWriter
 
     public static void Lock(Utf8JsonWriter json, LockTrial trial)
     {
-        json.WriteString("id", trial.Id);
-        json.WriteString("unit", trial.Unit);
+        json.Required("id", trial.Id);
+        json.Required("unit", trial.Unit);
         json.Word<LockState>("from", trial.From);
         json.Word<LockState>("to", trial.To);
         json.OneOf("outcome", trial.Outcome);
@@ -35,12 +35,12 @@ static class TrialWriter
 
     static void Installed(Utf8JsonWriter json, ImmutableArray<InstalledPart> installed)
     {
-        foreach (var (part, unit) in installed) json.WriteString(part, unit);
+        foreach (var (part, unit) in installed) json.Required(part, unit);
     }
 
     static void Check(Utf8JsonWriter json, FunctionCheck check)
     {
-        json.WriteString("function", check.Function);
+        json.Required("function", check.Function);
         json.OneOf("result", check.Result);
         json.Ids("implicates", check.Implicates);
         json.Remarks(check);
@@ -48,7 +48,7 @@ static class TrialWriter
 
     static void Loss(Utf8JsonWriter json, FunctionLoss loss)
     {
-        json.WriteString("function", loss.Function);
+        json.Required("function", loss.Function);
         json.OneOf("recovers", loss.Recovers);
         json.Remarks(loss);
     }

@@ -37,6 +37,7 @@ sealed class ReadingReader(ProfileBinding binding, ResolvedProfile resolved, boo
     {
         var at = other.Pointer;
         var text = other.Text("text");
+        other.SkipRemarks();
         var json = (JsonObject)resolved.Json.DeepClone();
         if (other.Raw("nodes", required: true) is not { } raw || JsonTree.From(raw, other.Member("nodes"), binding.Context) is not JsonObject patches)
         {
