@@ -36,11 +36,13 @@ static class TrialCheck
             "'{part}' and '{twin}' cannot be separated, yet come from different units.", "Name one of them, or correct the units.",
             ("part", pair.Part), ("twin", twin.Part));
 
+    // A part named brings along its group, and with it a main board.
     static IEnumerable<Problem> Boards(CheckedRecord record, SwapTrial trial)
     {
-        var boards = trial.Installed.Where(pair => record.Find<Part>(pair.Part)?.Role == Roles.Mainboard).ToArray();
+        var boards = trial.Installed.Where(pair => record.Find<Part>(pair.Part) is not null)
+            .Where(pair => record.Groups.Of(pair.Part).Parts.Any(part => part.Role == Roles.Mainboard)).ToArray();
         return from board in boards.Skip(1)
-               where board.Unit != boards[0].Unit
+               where board.Unit != boards[0].Unit && !record.Groups.Of(board.Part).Holds(boards[0].Part)
                select Problem.Of(Severity.Error, record.At(trial).Child("installed").Child(board.Part), "swap-two-boards",
                    "Main boards of different units are in one trial.", "Take them from one unit, or make two trials.");
     }

@@ -75,7 +75,7 @@ sealed partial class ObjectReader
         var seen = new HashSet<string>(StringComparer.Ordinal);
         foreach (var member in element.EnumerateObject())
         {
-            if (context.IsFull) return;
+            if (context.IsSettled) return;
             if (NameOf(member) is not { } name) continue;
             var at = Pointer.Child(name);
             if (!seen.Add(name))

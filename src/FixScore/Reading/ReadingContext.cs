@@ -7,16 +7,18 @@ sealed class ReadingContext
     public const int MostProblems = 1000;
 
     readonly List<Problem> problems = [];
+    bool more;
 
-    public IReadOnlyList<Problem> Problems => problems;
+    /// <summary>The problems; the last one says when there are more.</summary>
+    public IReadOnlyList<Problem> Problems => more ? [.. problems, TooMany] : problems;
 
     /// <summary>Names asked of the objects being read, innermost last.</summary>
     public List<string> Asked { get; } = [];
 
     public bool HasErrors { get; private set; }
 
-    /// <summary>Whether nothing is added any more.</summary>
-    public bool IsFull => problems.Count > MostProblems;
+    /// <summary>Whether no further problem changes anything.</summary>
+    public bool IsSettled => HasErrors && more;
 
     public void Error(Pointer at, string code, string template, string hint, params ReadOnlySpan<(string, Value)> values) =>
         Add(Severity.Error, at, code, template, hint, values);
@@ -28,22 +30,24 @@ sealed class ReadingContext
     {
         foreach (var problem in found)
         {
-            if (IsFull) return;
-            Add(problem);
+            if (HasRoomFor(problem.Severity)) problems.Add(problem);
+            if (IsSettled) return;
         }
     }
 
     void Add(Severity severity, Pointer at, string code, string template, string hint, ReadOnlySpan<(string, Value)> values)
     {
-        if (!IsFull) Add(Problem.Of(severity, at, code, template, hint, values));
+        if (HasRoomFor(severity)) problems.Add(Problem.Of(severity, at, code, template, hint, values));
     }
 
-    // The last place is kept to say that there is more.
-    void Add(Problem problem)
+    bool HasRoomFor(Severity severity)
     {
-        HasErrors |= problem.Severity == Severity.Error;
-        problems.Add(problems.Count < MostProblems ? problem : Problem.Of(Severity.Error, Pointer.Root, "too-many-problems",
-            "There are more than {most} problems; the rest is not shown.", "Mend these first.", ("most", MostProblems)));
-        HasErrors |= IsFull;
+        HasErrors |= severity == Severity.Error;
+        more |= problems.Count == MostProblems;
+        return !more;
     }
+
+    Problem TooMany => Problem.Of(
+        HasErrors ? Severity.Error : Severity.Warning, Pointer.Root, "too-many-problems", "There are more than {most} problems; the rest is not shown.",
+        "Mend these first.", ("most", MostProblems));
 }

@@ -14,7 +14,7 @@ public static class RecordFile
 {
     /// <summary>Reads a record; all problems come at once.</summary>
     /// <param name="utf8">The text: JSON in UTF-8, at most 64 MiB, a byte order mark is skipped.</param>
-    /// <param name="catalogue">Whose record checks run, after the kernel's own found no error; <c>null</c> for none.</param>
+    /// <param name="catalogue">Whose record checks run, after the kernel's own found no error; <c>null</c> for none. What one of them throws is passed on.</param>
     public static ReadResult<RecordDocument> Read(ReadOnlyMemory<byte> utf8, Catalogue? catalogue = null)
     {
         var text = JsonText.WithoutMark(utf8);

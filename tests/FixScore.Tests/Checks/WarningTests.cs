@@ -21,4 +21,21 @@ public sealed class WarningTests
           "swaps": [{ "id": "t", "host": "u1", "installed": { "cell": "u2", "screen": "u3" }, "checks": [{ "function": "charging", "result": "works" }] }]
         }
         """).OrThrow().Warnings.Select(warning => $"{warning.Problem.Code} {warning.Problem.At}"));
+
+    [Fact]
+    public void A_thousand_warnings_and_more_do_not_stand_in_the_way()
+    {
+        var heats = Enumerable.Range(0, 1500).Select(i => $$"""{ "id": "h{{i}}", "action": "heat" }""");
+        var result = Texts.TinyWith($$"""{ "operations": [{{string.Join(",", heats)}}] }""");
+        Assert.Equal((true, 1001), (result.IsValid, result.Problems.Length));
+    }
+
+    [Fact]
+    public void An_error_behind_a_thousand_warnings_does()
+    {
+        var heats = Enumerable.Range(0, 1500).Select(i => $$"""{ "id": "h{{i}}", "action": "heat" }""");
+        var result = Texts.TinyWith($$"""{ "operations": [{{string.Join(",", heats)}}], "swaps": [{ "id": "t", "host": "nobody", "installed": { "cell": "nobody" }, "checks": [] }] }""");
+        Assert.False(result.IsValid);
+        Assert.Contains(result.Problems, problem => problem.Problem.Severity == Severity.Error);
+    }
 }
