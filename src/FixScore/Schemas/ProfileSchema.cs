@@ -59,6 +59,6 @@ static class ProfileSchema
     {
         using var output = new MemoryStream();
         using (var writer = new Utf8JsonWriter(output, Layout)) schema.WriteTo(writer);
-        return Encoding.UTF8.GetString(output.ToArray()) + "\n";
+        return Encoding.UTF8.GetString(output.ToArray());
     }
 }

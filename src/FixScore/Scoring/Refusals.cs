@@ -10,7 +10,8 @@ public sealed class ProfileMismatchException(Problem problem) : Exception(proble
     /// <summary>What does not fit, with the place in the record.</summary>
     public Problem Problem { get; } = problem;
 
-    internal static ProfileMismatchException? For(Device device, Profile profile)
+    /// <summary>Why a profile is not for a device; <c>null</c> when it is.</summary>
+    public static ProfileMismatchException? For(Device device, Profile profile)
     {
         var at = Pointer.Root.Child("device");
         if (profile.AppliesTo is not { } applies) return null;

@@ -1,0 +1,51 @@
+using System.Globalization;
+
+namespace FixScore.Cli;
+
+// Inside the namespace, so that options here are those of the command line, not of criteria.
+using System.CommandLine;
+
+/// <summary>Options that every command takes.</summary>
+sealed class CommonOptions
+{
+    public Option<bool> Json { get; } = new("--json") { Description = "One JSON document on standard output instead of text.", Recursive = true };
+
+    public Option<string[]> Profiles { get; } = new("--profiles")
+    {
+        Description = "A folder with more profiles; they come before the built-in ones. Can be given several times.", HelpName = "DIR", Recursive = true,
+    };
+
+    public Option<string[]> Plugins { get; } = new("--plugin")
+    {
+        Description = "A plugin file with more criteria. It runs with your rights. Can be given several times.", HelpName = "FILE", Recursive = true,
+    };
+
+    public Option<string> Culture { get; } = new("--culture")
+    {
+        Description = "Culture in which numbers are shown to people, such as de-DE. Documents never depend on it.", HelpName = "NAME", Recursive = true,
+        DefaultValueFactory = _ => "",
+    };
+
+    public CommonOptions() => Culture.Validators.Add(result =>
+    {
+        if (!IsKnown(result.GetValueOrDefault<string>())) result.AddError($"There is no culture '{result.GetValueOrDefault<string>()}'.");
+    });
+
+    public void AddTo(Command root)
+    {
+        foreach (var option in (Option[])[Json, Profiles, Plugins, Culture]) root.Options.Add(option);
+    }
+
+    static bool IsKnown(string? name)
+    {
+        if (string.IsNullOrEmpty(name)) return true;
+        try
+        {
+            return CultureInfo.GetCultureInfo(name, predefinedOnly: true) is not null;
+        }
+        catch (CultureNotFoundException)
+        {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,44 @@
+namespace FixScore.Cli.Files;
+
+/// <summary>Bytes to read and the name to say of them.</summary>
+/// <param name="Name">The name.</param>
+/// <param name="Bytes">The bytes.</param>
+sealed record Input(string Name, ReadOnlyMemory<byte> Bytes)
+{
+    // One more than the formats take: enough for the reader to see that it is too much, whatever the file's size.
+    const int Most = (64 << 20) + 4;
+
+    public static Input Read(string path, Stream standardInput)
+    {
+        try
+        {
+            if (path == "-") return new("<standard input>", All(standardInput));
+            if (Directory.Exists(path)) throw new InputException(path, "input-is-a-folder", "is a folder, not a file", "Name the files in it.");
+            using var file = File.OpenRead(path);
+            return new(path, All(file));
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
+        {
+            throw new InputException(path, "input-unreadable",
+                failure is FileNotFoundException or DirectoryNotFoundException ? "there is no such file" : "cannot be read", "Check the name and your rights.");
+        }
+    }
+
+    static byte[] All(Stream stream)
+    {
+        using var buffer = new MemoryStream(stream.CanSeek ? (int)Math.Min(stream.Length, Most) : 0);
+        var block = new byte[81920];
+        for (int read; buffer.Length < Most && (read = stream.Read(block, 0, (int)Math.Min(block.Length, Most - buffer.Length))) > 0;) buffer.Write(block, 0, read);
+        return buffer.ToArray();
+    }
+}
+
+/// <summary>Input that cannot be had.</summary>
+sealed class InputException(string name, string code, string message, string hint) : Exception(message)
+{
+    public string Name { get; } = name;
+
+    public string Code { get; } = code;
+
+    public string Hint { get; } = hint;
+}
