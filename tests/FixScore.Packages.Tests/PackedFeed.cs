@@ -8,7 +8,7 @@ public sealed class PackedFeed : IDisposable
 {
     readonly string root = Directory.CreateTempSubdirectory("fixscore-feed-").FullName;
 
-    public PackedFeed() => Repository.Run(Repository.Root, "dotnet", "pack", "FixScore.sln", "-c", "Release", "-o", Feed, "--nologo", "-v", "quiet");
+    public PackedFeed() => Repository.Run(Repository.Copy, "dotnet", "pack", "FixScore.sln", "-c", "Release", "-o", Feed, "--nologo", "-v", "quiet");
 
     public string Feed => Path.Combine(root, "feed");
 

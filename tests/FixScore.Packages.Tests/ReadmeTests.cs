@@ -48,7 +48,7 @@ public sealed partial class ReadmeTests
     }
 
     static string Fixscore(string folder, params string[] arguments) => Repository.Run(
-        folder, "dotnet", ["run", "--project", Path.Combine(Repository.Root, "src/FixScore.Cli"), "-c", "Release", "--", .. arguments]);
+        folder, "dotnet", ["run", "--project", Path.Combine(Repository.Copy, "src/FixScore.Cli"), "-c", "Release", "--", .. arguments]);
 
     [GeneratedRegex("```csharp")]
     private static partial Regex Snippet();

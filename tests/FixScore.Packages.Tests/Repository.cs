@@ -1,12 +1,33 @@
 using System.Diagnostics;
 using System.Reflection;
 
+// Builds in the same copy would get in each other's way.
+[assembly: CollectionBehavior(DisableTestParallelization = true)]
+
 namespace FixScore.Packages.Tests;
 
 /// <summary>The source tree that is tested, and commands run in it.</summary>
 static class Repository
 {
     public static string Root { get; } = typeof(Repository).Assembly.GetCustomAttributes<AssemblyMetadataAttribute>().Single(each => each.Key == "Repository").Value!;
+
+    /// <summary>A copy of the tree, without what builds left: builds made here never meet those of the test run.</summary>
+    public static string Copy => CopyOnce.Value;
+
+    static readonly Lazy<string> CopyOnce = new(() =>
+    {
+        var to = Directory.CreateTempSubdirectory("fixscore-copy-").FullName;
+        AppDomain.CurrentDomain.ProcessExit += (_, _) => Directory.Delete(to, recursive: true);
+        CopyFolder(Root, to);
+        return to;
+    });
+
+    static void CopyFolder(string from, string to)
+    {
+        foreach (var file in Directory.GetFiles(from)) File.Copy(file, Path.Combine(to, Path.GetFileName(file)));
+        foreach (var folder in Directory.GetDirectories(from).Where(each => Path.GetFileName(each) is not ("bin" or "obj" or ".git" or "TestResults")))
+            CopyFolder(folder, Directory.CreateDirectory(Path.Combine(to, Path.GetFileName(folder))).FullName);
+    }
 
     public static string Text(string path) => File.ReadAllText(Path.Combine(Root, path)).ReplaceLineEndings("\n");
 

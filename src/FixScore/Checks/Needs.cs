@@ -2,7 +2,7 @@ using FixScore.Records;
 
 namespace FixScore.Checks;
 
-/// <summary>Which operations an operation certainly needs before it.</summary>
+/// <summary>What an operation or milestone certainly needs before it: operations and milestones.</summary>
 sealed class Needs(CheckedRecord record)
 {
     readonly ILookup<string, Operation> undoing = Taking(record).SelectMany(o => o.Undoes, (o, joint) => (o, joint)).ToLookup(p => p.joint, p => p.o, StringComparer.Ordinal);
@@ -10,22 +10,21 @@ sealed class Needs(CheckedRecord record)
     readonly ILookup<string, Operation> moving = Taking(record).SelectMany(o => o.Moves, (o, part) => (o, part)).ToLookup(p => p.part, p => p.o, StringComparer.Ordinal);
 
     public string[] Of(Operation operation) =>
-        [.. operation.After.SelectMany(item => Of(item, [])).Concat(operation.DirectlyAfter is { } before ? [before] : []).Distinct(StringComparer.Ordinal)];
+        [.. operation.After.SelectMany(Of).Concat(operation.DirectlyAfter is { } before ? [before] : []).Distinct(StringComparer.Ordinal)];
+
+    public string[] Of(Milestone milestone) => [.. milestone.When.SelectMany(Of).Distinct(StringComparer.Ordinal)];
 
     static IEnumerable<Operation> Taking(CheckedRecord record) =>
         record.Record.Operations.Where(operation => operation.Phase == OperationPhase.Disassembly);
 
-    // `through` holds the milestones on the way: one that waits for itself has no operations of its own to need.
-    IEnumerable<string> Of(Condition condition, HashSet<string> through) => condition switch
+    IEnumerable<string> Of(Condition condition) => condition switch
     {
-        Condition.Done done when record.Find<Milestone>(done.Id) is { } milestone =>
-            through.Add(done.Id) ? milestone.When.SelectMany(item => Of(item, through)) : [],
         Condition.Done done => [done.Id],
         Condition.Removed removed => Only(Removers(removed.Part)),
         Condition.Away away => Only(Removers(away.Part).Concat(TakenAlong(away.Part).SelectMany(part => moving[part]))),
         Condition.Undone undone when record.Find<Joint>(undone.Joint) is { Kind: not JointKind.Contact } => Only(undoing[undone.Joint]),
-        Condition.AllOf all => all.Items.SelectMany(item => Of(item, through)),
-        Condition.AnyOf { Items: [var single] } => Of(single, through),
+        Condition.AllOf all => all.Items.SelectMany(Of),
+        Condition.AnyOf { Items: [var single] } => Of(single),
         _ => [],
     };
 

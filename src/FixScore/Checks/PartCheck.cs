@@ -20,18 +20,10 @@ static class PartCheck
     }
 
     static IEnumerable<Problem> Carriers(CheckedRecord record) =>
-        from part in record.Record.Parts
-        where part.On is not null && RidesOnItself(record, part)
-        select Problem.Of(Severity.Error, record.At(part).Child("on"), "on-in-a-circle",
-            "'{part}' rides on itself, by way of what carries it.", "A part rides on what takes it along.", ("part", part.Id));
-
-    static bool RidesOnItself(CheckedRecord record, Part part)
-    {
-        var seen = new HashSet<string>(StringComparer.Ordinal);
-        for (var carrier = part.On; carrier is not null && seen.Add(carrier); carrier = record.Find<Part>(carrier)?.On)
-            if (carrier == part.Id) return true;
-        return false;
-    }
+        from circle in Cycles.Of(record.Record.Parts.Select(part => KeyValuePair.Create(part.Id, part.On is { } carrier ? new[] { carrier } : [])))
+        select Problem.Of(Severity.Error, record.At(record.Find<Part>(circle[0])!).Child("on"), "on-in-a-circle",
+            circle.Length == 1 ? "'{part}' rides on itself." : "'{part}' rides on itself, by way of '{carrier}'.", "A part rides on what takes it along.",
+            ("part", circle[0]), ("carrier", circle[^1]));
 
     static IEnumerable<Problem> SelfJoints(CheckedRecord record) =>
         from joint in record.Record.Joints

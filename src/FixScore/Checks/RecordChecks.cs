@@ -12,6 +12,7 @@ static class RecordChecks
             .Concat(ReferenceCheck.Check(under))
             .Concat(PartCheck.Check(under))
             .Concat(OrderCheck.Check(under))
+            .Concat(OperationCheck.Check(under))
             .Concat(TrialCheck.Check(under));
     }
 }

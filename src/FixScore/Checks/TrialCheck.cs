@@ -10,7 +10,7 @@ static class TrialCheck
             .Concat(trial.Installed.SelectMany(pair => Installed(record, trial, pair)))
             .Concat(Groups(record, trial))
             .Concat(Boards(record, trial))
-            .Concat(Checks(record, trial)));
+            .Concat(ModelCodes(record, trial)));
 
     static IEnumerable<Problem> Host(CheckedRecord record, SwapTrial trial)
     {
@@ -22,15 +22,9 @@ static class TrialCheck
 
     static IEnumerable<Problem> Installed(CheckedRecord record, SwapTrial trial, InstalledPart pair)
     {
-        var at = record.At(trial).Child("installed").Child(pair.Part);
         if (pair.Unit == trial.Host)
-            yield return Problem.Of(Severity.Error, at, "swap-from-host",
+            yield return Problem.Of(Severity.Error, record.At(trial).Child("installed").Child(pair.Part), "swap-from-host",
                 "'{part}' is put into the unit it comes from.", "Leave out what stays in the host.", ("part", pair.Part));
-        var (host, source) = (record.Find<AssessedUnit>(trial.Host)?.ModelCode, record.Find<AssessedUnit>(pair.Unit)?.ModelCode);
-        if (host is not null && source is not null && host != source)
-            yield return Problem.Of(Severity.Warning, at, "swap-across-model-codes",
-                "The units have different model codes: {host} and {source}.", "Such units are not comparable; the trial counts all the same.",
-                ("host", host), ("source", source));
     }
 
     static IEnumerable<Problem> Groups(CheckedRecord record, SwapTrial trial) =>
@@ -42,19 +36,24 @@ static class TrialCheck
             "'{part}' and '{twin}' cannot be separated, yet come from different units.", "Name one of them, or correct the units.",
             ("part", pair.Part), ("twin", twin.Part));
 
+    // A part named brings along its group, and with it a main board.
     static IEnumerable<Problem> Boards(CheckedRecord record, SwapTrial trial)
     {
-        var boards = trial.Installed.Where(pair => record.Find<Part>(pair.Part)?.Role == Roles.Mainboard).ToArray();
+        var boards = trial.Installed.Where(pair => record.Find<Part>(pair.Part) is not null)
+            .Where(pair => record.Groups.Of(pair.Part).Parts.Any(part => part.Role == Roles.Mainboard)).ToArray();
         return from board in boards.Skip(1)
-               where board.Unit != boards[0].Unit
+               where board.Unit != boards[0].Unit && !record.Groups.Of(board.Part).Holds(boards[0].Part)
                select Problem.Of(Severity.Error, record.At(trial).Child("installed").Child(board.Part), "swap-two-boards",
                    "Main boards of different units are in one trial.", "Take them from one unit, or make two trials.");
     }
 
-    static IEnumerable<Problem> Checks(CheckedRecord record, SwapTrial trial)
+    static IEnumerable<Problem> ModelCodes(CheckedRecord record, SwapTrial trial)
     {
-        if (trial.Checks.IsEmpty)
-            yield return Problem.Of(Severity.Warning, record.At(trial).Child("checks"), "trial-without-checks",
-                "The trial '{trial}' checks nothing and proves nothing.", "List what was checked.", ("trial", trial.Id));
+        var units = trial.Installed.Select(pair => pair.Unit).Prepend(trial.Host);
+        var codes = units.Select(unit => record.Find<AssessedUnit>(unit)?.ModelCode).OfType<string>().Distinct(StringComparer.Ordinal).ToArray();
+        if (codes.Length > 1)
+            yield return Problem.Of(Severity.Warning, record.At(trial), "swap-across-model-codes",
+                "The units of '{trial}' have different model codes: {codes}.", "Such units are not comparable; the trial counts all the same.",
+                ("trial", trial.Id), ("codes", string.Join(", ", codes)));
     }
 }

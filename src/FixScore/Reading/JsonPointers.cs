@@ -10,7 +10,7 @@ static class JsonPointers
     public static JsonElement? Resolve(JsonElement element, string pointer)
     {
         if (pointer.Length == 0) return element;
-        if (pointer[0] != '/') return null;
+        if (pointer[0] != '/' || element.ValueKind == JsonValueKind.Undefined) return null;
         JsonElement? found = element;
         foreach (var step in pointer.Split('/').Skip(1))
         {

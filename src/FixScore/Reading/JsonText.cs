@@ -14,6 +14,14 @@ static class JsonText
     public static ReadOnlyMemory<byte> WithoutMark(ReadOnlyMemory<byte> bytes) =>
         bytes.Span.StartsWith("\uFEFF"u8) ? bytes[3..] : bytes;
 
+    /// <summary>The bytes of a file; of one that is too large only enough to tell.</summary>
+    public static ReadOnlyMemory<byte> Load(string path)
+    {
+        using var file = File.OpenRead(path);
+        var bytes = new byte[Math.Min(file.Length, MaxBytes + 4L)];
+        return bytes.AsMemory(0, file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false));
+    }
+
     /// <summary>The document, or the problem with its byte offset.</summary>
     public static (JsonDocument? Document, Problem? Problem, int Offset) Parse(ReadOnlyMemory<byte> bytes)
     {
@@ -64,7 +72,7 @@ static class JsonText
         try
         {
             while (reader.TokenStartIndex <= offset && reader.Read())
-                if (reader.CurrentDepth >= MaxDepth) return true;
+                if (reader.TokenType is JsonTokenType.StartObject or JsonTokenType.StartArray && reader.CurrentDepth >= MaxDepth) return true;
         }
         catch (JsonException)
         {

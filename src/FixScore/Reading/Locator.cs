@@ -16,39 +16,59 @@ static class Locator
         var root = new PlaceTree();
         foreach (var problem in wanted) root.Add(problem.At);
         root.Fill(text.Span);
-        var lines = new LineIndex(text);
+        var lines = new LineWalk(text);
         return [.. wanted
-            .Select(problem => (Problem: problem, Place: root.Find(problem.At)))
+            .Select(problem => (Problem: problem, Place: PlaceOf(problem, root.Find(problem.At))))
             .OrderBy(pair => pair.Place.Offset)
-            .Select(pair => lines.Locate(pair.Problem, Array.IndexOf(AboutNames, pair.Problem.Code) >= 0 ? pair.Place.Name : pair.Place.Value))];
+            .Select(pair => lines.Locate(pair.Problem, pair.Place))];
     }
 
     public static ImmutableArray<LocatedProblem> At(ReadOnlyMemory<byte> text, Problem problem, int offset) =>
-        [new LineIndex(text).Locate(problem, (offset, 1))];
+        [new LineWalk(text).Locate(problem, (offset, 1))];
+
+    static (int Offset, int Length) PlaceOf(Problem problem, PlaceTree found) =>
+        Array.IndexOf(AboutNames, problem.Code) >= 0 ? found.Name : found.Value;
 }
 
-/// <summary>Turns byte offsets into lines and columns.</summary>
-sealed class LineIndex(ReadOnlyMemory<byte> text)
+/// <summary>Turns byte offsets into lines and columns. They must rise: the text is walked through once, however many problems it has.</summary>
+sealed class LineWalk(ReadOnlyMemory<byte> text)
 {
     const int Longest = 160;
 
+    int offset;
+    int line = 1;
+    int lineStart;
+    int column = 1;
+
     public LocatedProblem Locate(Problem problem, (int Offset, int Length) place)
     {
-        var before = text.Span[..place.Offset];
-        var start = before.LastIndexOf((byte)'\n') + 1;
-        var line = before.Count((byte)'\n') + 1;
-        var column = Chars(before[start..]);
-        var length = Math.Max(1, Chars(text.Span.Slice(place.Offset, Math.Min(place.Length, text.Length - place.Offset))));
-        return new(problem, line, column + 1, Shown(start), length);
+        MoveTo(place.Offset);
+        var length = Chars(text.Span.Slice(offset, Math.Min(place.Length, text.Length - offset)));
+        return new(problem, line, column, Shown(), Math.Max(1, length));
     }
 
-    string Shown(int start)
+    void MoveTo(int to)
     {
-        var line = text.Span[start..];
-        var end = line.IndexOf((byte)'\n');
-        if (end >= 0) line = line[..end];
-        var shown = Encoding.UTF8.GetString(line[..Math.Min(line.Length, 4 * Longest)]).TrimEnd('\r');
-        return shown.Length > Longest ? shown[..Longest] : shown;
+        var between = text.Span[offset..to];
+        var lastBreak = between.LastIndexOf((byte)'\n');
+        if (lastBreak >= 0)
+        {
+            line += between.Count((byte)'\n');
+            (lineStart, column) = (offset + lastBreak + 1, 1);
+            between = between[(lastBreak + 1)..];
+        }
+        column += Chars(between);
+        offset = to;
+    }
+
+    // No character takes more than four bytes.
+    string Shown()
+    {
+        var rest = text.Span.Slice(lineStart, Math.Min(4 * Longest, text.Length - lineStart));
+        if (rest.IndexOf((byte)'\n') is >= 0 and var end) rest = rest[..end];
+        var shown = Encoding.UTF8.GetString(rest).TrimEnd('\r');
+        if (shown.Length <= Longest) return shown;
+        return shown[..(char.IsHighSurrogate(shown[Longest - 1]) ? Longest - 1 : Longest)];
     }
 
     static int Chars(ReadOnlySpan<byte> bytes) => Encoding.UTF8.GetCharCount(bytes);
@@ -62,8 +82,6 @@ sealed class PlaceTree
     public (int Offset, int Length) Name { get; private set; }
 
     public (int Offset, int Length) Value { get; private set; }
-
-    public int Offset => Value.Offset;
 
     bool Found { get; set; }
 

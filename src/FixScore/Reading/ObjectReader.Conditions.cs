@@ -46,10 +46,12 @@ sealed partial class ObjectReader
         var any = List<Condition>("anyOf", TryCondition, false, 0) is { IsDefault: false } some ? new Condition.AnyOf(some) : null;
         var all = List<Condition>("allOf", TryCondition, false, 0) is { IsDefault: false } every ? new Condition.AllOf(every) : null;
         Condition?[] stated = [removed, away, undone, any, all];
-        if (found != 1)
+        if (IsNotOne)
             context.Error(Pointer, "condition-form", "An item of 'after' or 'when' has exactly one of removed, away, undone, anyOf, allOf.", "Keep one, or use allOf.");
         return Array.Find(stated, each => each is not null)!;
     }
+
+    public void Warn(string name, string code, string template, string hint) => context.Warn(Pointer.Child(name), code, template, hint);
 
     public void Report(string code, string template, string hint, params ReadOnlySpan<(string, Value)> values) =>
         context.Error(Pointer, code, template, hint, values);

@@ -30,6 +30,9 @@ sealed partial class ObjectReader
 
     public bool Has(string name) => element.TryGetProperty(name, out _);
 
+    /// <summary>Whether there is not exactly one member of those asked for. Unknown members tell their own tale.</summary>
+    public bool IsNotOne => found > 1 || element.GetPropertyCount() == 0;
+
     /// <summary>Whether a JSON Pointer leads somewhere in this object.</summary>
     public bool Resolves(string pointer) => JsonPointers.Resolve(element, pointer) is not null;
 
@@ -50,6 +53,13 @@ sealed partial class ObjectReader
     /// <summary>Takes a member without looking at it.</summary>
     public JsonElement? Raw(string name, bool required = false) => TryGet(name, required, out var value) ? value : null;
 
+    /// <summary>Takes what every entry of a list may carry and no score depends on.</summary>
+    public void SkipRemarks()
+    {
+        TextOrNull("note");
+        Ids("evidence");
+    }
+
     public Place Member(string name) => new(place, name);
 
     /// <summary>Ends the object: members nobody asked for, and members that stand twice, are problems.</summary>
@@ -65,6 +75,7 @@ sealed partial class ObjectReader
         var seen = new HashSet<string>(StringComparer.Ordinal);
         foreach (var member in element.EnumerateObject())
         {
+            if (context.IsSettled) return;
             if (NameOf(member) is not { } name) continue;
             var at = Pointer.Child(name);
             if (!seen.Add(name))

@@ -22,7 +22,7 @@ public static class ProfileFile
             var resolved = new ProfileResolver(bases ?? NoBases.Instance).Resolve(document.RootElement, context);
             var binding = new ProfileBinding(catalogue, context);
             var profile = resolved is null ? null : ProfileReader.Read(resolved, binding);
-            var problems = context.Problems.Count == 0 ? [] : Locator.Locate(text, context.Problems.Select(p => OwnPlaces.Move(p, document.RootElement, binding)));
+            var problems = context.Problems.Count == 0 ? [] : Locator.Locate(text, context.Problems.Select(new OwnPlaces(document.RootElement, binding).Move));
             return new(context.HasErrors ? null : profile, problems);
         }
     }
@@ -31,7 +31,7 @@ public static class ProfileFile
     /// <exception cref="InvalidDocumentException">The profile cannot be used; carries all problems.</exception>
     /// <exception cref="IOException">The file cannot be read.</exception>
     public static Profile Load(string path, Catalogue catalogue, IProfileSource? bases = null) =>
-        Read(File.ReadAllBytes(path), catalogue, bases).OrThrow();
+        Read(JsonText.Load(path), catalogue, bases).OrThrow();
 
     sealed class NoBases : IProfileSource
     {

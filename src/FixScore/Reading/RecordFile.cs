@@ -1,24 +1,20 @@
+using System.Buffers;
 using System.Text.Json;
 using FixScore.Canonical;
 using FixScore.Checks;
 using FixScore.Reading;
 using FixScore.Reading.Records;
 using FixScore.Records;
+using FixScore.Writing;
 
 namespace FixScore;
 
-/// <summary>A record and the digest that score documents name it by.</summary>
-/// <param name="Record">The record.</param>
-/// <param name="Digest"><c>sha256:</c> and the SHA-256 of its RFC 8785 form without <c>$schema</c>.</param>
-/// <param name="Warnings">What is probably a slip, but did not stand in the way.</param>
-public sealed record RecordDocument(TeardownRecord Record, string Digest, System.Collections.Immutable.ImmutableArray<LocatedProblem> Warnings);
-
-/// <summary>Reads teardown records. Thread safe.</summary>
+/// <summary>Reads and writes teardown records. Thread safe.</summary>
 public static class RecordFile
 {
     /// <summary>Reads a record; all problems come at once.</summary>
     /// <param name="utf8">The text: JSON in UTF-8, at most 64 MiB, a byte order mark is skipped.</param>
-    /// <param name="catalogue">Whose record checks run, after the kernel's own found no error; <c>null</c> for none.</param>
+    /// <param name="catalogue">Whose record checks run, after the kernel's own found no error; <c>null</c> for none. What one of them throws is passed on.</param>
     public static ReadResult<RecordDocument> Read(ReadOnlyMemory<byte> utf8, Catalogue? catalogue = null)
     {
         var text = JsonText.WithoutMark(utf8);
@@ -28,7 +24,7 @@ public static class RecordFile
         {
             var context = new ReadingContext();
             var record = Record(document.RootElement, context);
-            if (record is not null && !context.HasErrors) context.Problems.AddRange(Registered(record, catalogue));
+            if (record is not null && !context.HasErrors) context.AddRange(Registered(record, catalogue));
             var problems = context.Problems.Count == 0 ? [] : Locator.Locate(text, context.Problems);
             return record is null || context.HasErrors ? new(null, problems) : new(new(record, Digest.Of(document.RootElement, "$schema"), problems), problems);
         }
@@ -37,7 +33,24 @@ public static class RecordFile
     /// <summary>Reads a record from a file.</summary>
     /// <exception cref="InvalidDocumentException">The record cannot be used; carries all problems.</exception>
     /// <exception cref="IOException">The file cannot be read.</exception>
-    public static RecordDocument Load(string path, Catalogue? catalogue = null) => Read(File.ReadAllBytes(path), catalogue).OrThrow();
+    public static RecordDocument Load(string path, Catalogue? catalogue = null) => Read(JsonText.Load(path), catalogue).OrThrow();
+
+    /// <summary>Writes a record: indented, lines ended by a line feed, members in the order of the format, unknown and default ones left out.</summary>
+    /// <remarks>The same record gives the same bytes everywhere. Nothing is checked; see <see cref="RecordDocument.Of"/>.</remarks>
+    /// <param name="record">The record.</param>
+    /// <param name="output">Where to write.</param>
+    /// <exception cref="InvalidOperationException">Conditions are nested so deep that the text would be more than 64 levels deep.</exception>
+    /// <exception cref="ArgumentException">A text holds half of a surrogate pair.</exception>
+    public static void Write(TeardownRecord record, IBufferWriter<byte> output) => RecordWriter.Write(record, output);
+
+    /// <summary>A record as JSON in UTF-8, as <see cref="Write"/> writes it.</summary>
+    /// <inheritdoc cref="Write" path="/exception"/>
+    public static byte[] ToJson(TeardownRecord record)
+    {
+        var output = new ArrayBufferWriter<byte>();
+        Write(record, output);
+        return output.WrittenSpan.ToArray();
+    }
 
     static TeardownRecord? Record(JsonElement root, ReadingContext context)
     {
@@ -49,7 +62,7 @@ public static class RecordFile
         var reader = new ObjectReader(root, context, Place.Root);
         var record = RecordReader.Read(reader);
         reader.Done();
-        context.Problems.AddRange(RecordChecks.Check(record));
+        context.AddRange(RecordChecks.Check(record));
         return record;
     }
 

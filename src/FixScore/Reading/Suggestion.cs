@@ -3,12 +3,15 @@ namespace FixScore.Reading;
 /// <summary>"Did you mean": the nearest known word, by edit distance.</summary>
 static class Suggestion
 {
+    // So that a text full of slips in a long record is read in reasonable time.
+    const int MostCompared = 2000;
+
     /// <summary>The known word nearest to a wrong one, when it is near enough to be a slip of the keyboard; the first of equals.</summary>
     public static string? For(string wrong, IEnumerable<string> known)
     {
         if (wrong.Length > 64) return null;
         var limit = Math.Max(1, Math.Min(3, wrong.Length / 3));
-        var nearest = known.Select(word => (Word: word, Distance: Distance(wrong, word))).Where(pair => pair.Distance <= limit).ToArray();
+        var nearest = known.Take(MostCompared).Select(word => (Word: word, Distance: Distance(wrong, word))).Where(pair => pair.Distance <= limit).ToArray();
         return nearest.Length == 0 ? null : nearest.MinBy(pair => pair.Distance).Word;
     }
 

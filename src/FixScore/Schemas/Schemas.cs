@@ -1,32 +1,26 @@
 using System.Text;
-using System.Text.Json;
-using System.Text.Json.Nodes;
-using FixScore.Schemata;
 
 namespace FixScore;
 
-/// <summary>The published JSON Schemas (2020-12) of the formats. They describe structure; meaning is checked by the readers. Thread safe.</summary>
+/// <summary>The formats as JSON Schemas, draft 2020-12, for editors and other programs. Thread safe.</summary>
+/// <remarks>A schema sees the form of a document, not its meaning: what only reading can tell, it lets pass.</remarks>
 public static class Schemas
 {
-    /// <summary>The schema of teardown records.</summary>
-    public static string Record { get; } = Text("record.schema.json");
+    /// <summary>The schema of teardown records, <c>fixscore-record/1</c>.</summary>
+    public static string Record { get; } = Embedded("record.schema.json");
 
-    /// <summary>The schema of profiles, whatever is installed.</summary>
-    public static string Profile { get; } = Text("profile.schema.json");
+    /// <summary>The schema of profiles, <c>fixscore-profile/1</c>, whatever criteria are installed.</summary>
+    public static string Profile { get; } = Embedded("profile.schema.json");
 
-    /// <summary>The schema of score documents.</summary>
-    public static string Score { get; } = Text("score.schema.json");
+    /// <summary>The schema of score documents, <c>fixscore-score/1</c>.</summary>
+    public static string Score { get; } = Embedded("score.schema.json");
 
-    /// <summary>The schema of profiles that use what is installed: criteria by name, each with its options.</summary>
-    public static string ProfileFor(Catalogue catalogue) => InstalledSchema.Of((JsonObject)JsonNode.Parse(Profile)!, catalogue).ToJsonString(Indented);
+    /// <summary>The schema of profiles with the criteria that are installed: their ids, and the options of each.</summary>
+    /// <remarks>The same catalogue gives the same text everywhere. Points are not checked against the scale, nor is the order of bands.</remarks>
+    /// <param name="catalogue">What is installed.</param>
+    public static string ProfileFor(Catalogue catalogue) => ProfileSchema.For(Profile, catalogue);
 
-    internal static JsonSerializerOptions Indented { get; } = new()
-    {
-        WriteIndented = true, NewLine = "\n", Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        TypeInfoResolver = System.Text.Json.Serialization.Metadata.JsonTypeInfoResolver.Combine(),
-    };
-
-    static string Text(string name)
+    static string Embedded(string name)
     {
         using var stream = typeof(Schemas).Assembly.GetManifestResourceStream(name)!;
         using var reader = new StreamReader(stream, Encoding.UTF8);

@@ -18,6 +18,7 @@ sealed class GateReader(ProfileBinding binding, ProfileScale scale)
             binding.Error(gate.Pointer.Child("cap"), "points-off-scale", "{points} is not on the scale from {min} to {max}.", "Correct the cap.",
                 ("points", cap), ("min", scale.Min), ("max", scale.Max));
         SourcesReader.Read(gate, binding);
+        gate.SkipRemarks();
         return new(id, gate.Object("when", When, required: true) ?? new("", null, 0, false), cap, gate.Text("reason"));
     }
 

@@ -7,7 +7,7 @@ static class GroupCheck
     {
         AggregateFits(group.Aggregate, group.Scale, at.Child("aggregate"), binding);
         var counted = group.Of.Where(node => node.Weight is not null).ToArray();
-        if (group.Aggregate == Aggregate.Sum) SumFits(group, counted, at, binding);
+        if (group.Aggregate == Aggregate.Sum) SumFits(counted.Select(node => (node.Weight!.Value, node.Scale)), group.Scale, at, binding);
         else if (group.Aggregate != Aggregate.Minimum) WeightsLookMeant(counted, at, binding);
     }
 
@@ -19,13 +19,25 @@ static class GroupCheck
                 ("aggregate", Word.Of(aggregate)));
     }
 
-    static void SumFits(GroupNode group, ProfileNode[] counted, Pointer at, ProfileBinding binding)
+    /// <summary>A sum stays on the scale whatever the scores of its terms.</summary>
+    public static void SumFits(IEnumerable<(decimal Factor, Scale Scale)> terms, Scale scale, Pointer at, ProfileBinding binding)
     {
-        var least = counted.Sum(node => node.Weight!.Value * node.Scale.Min);
-        var most = counted.Sum(node => node.Weight!.Value * node.Scale.Max);
-        if (least < group.Scale.Min || most > group.Scale.Max)
-            binding.Error(at, "sum-leaves-scale", "The sum can reach from {least} to {most}, beyond the scale.", "Correct the factors or the scales.",
-                ("least", least), ("most", most));
+        if (Reach([.. terms]) is { } reach && scale.Whole.Contains(reach)) return;
+        binding.Error(at, "sum-leaves-scale", "The sum can leave the scale from {min} to {max}.", "Correct the factors or the scales.",
+            ("min", scale.Min), ("max", scale.Max));
+    }
+
+    // Factors and points are below 1e15, but their products need not fit into a decimal.
+    static Interval? Reach((decimal Factor, Scale Scale)[] terms)
+    {
+        try
+        {
+            return new(terms.Sum(term => term.Factor * term.Scale.Min), terms.Sum(term => term.Factor * term.Scale.Max));
+        }
+        catch (OverflowException)
+        {
+            return null;
+        }
     }
 
     static void WeightsLookMeant(ProfileNode[] counted, Pointer at, ProfileBinding binding)

@@ -16,6 +16,17 @@ static class JsonTree
         _ => JsonValue.Create(element.Clone()),
     };
 
+    /// <summary>Whether patches piled up more levels than a text may have.</summary>
+    public static bool IsTooDeep(JsonNode? node, int levels = JsonText.MaxDepth) => node switch
+    {
+        JsonObject members => levels == 0 || members.Any(member => IsTooDeep(member.Value, levels - 1)),
+        JsonArray elements => levels == 0 || elements.Any(element => IsTooDeep(element, levels - 1)),
+        _ => false,
+    };
+
+    public static Problem TooDeep(Pointer at) => Problem.Of(
+        Severity.Error, at, "json.too-deep", "Merged, objects and lists are nested more than 64 deep.", "No format here needs more than a few levels.");
+
     public static JsonElement ToElement(JsonNode node)
     {
         using var document = JsonDocument.Parse(node.ToJsonString());

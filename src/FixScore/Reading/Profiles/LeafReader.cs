@@ -26,8 +26,7 @@ sealed class LeafReader(ProfileBinding binding)
 
     Installed<ICriterion>? Find(ObjectReader node)
     {
-        var name = node.Slug("criterion");
-        if (name.Length == 0) return null;
+        if (node.SlugOrNull("criterion") is not { } name) return null;
         if (binding.Catalogue.TryGetCriterion(name, out var criterion)) return criterion;
         binding.Error(node.Pointer.Child("criterion"), "criterion-not-installed", "No criterion '{name}' is installed.",
             Suggestion.Hint(name, [.. binding.Catalogue.Criteria.Select(each => each.Item.Info.Id)]), ("name", name));

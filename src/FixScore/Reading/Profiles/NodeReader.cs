@@ -28,9 +28,18 @@ sealed class NodeReader(ProfileBinding binding)
     ProfileNode GroupOrLeaf(ObjectReader node, string id, Scale scale, Over? over)
     {
         var isGroup = node.Has("of") || node.Has("aggregate");
-        if (isGroup == node.Has("criterion"))
-            binding.Error(node.Pointer, "node-form", "A node is a group ('aggregate' and 'of') or a leaf ('criterion').", "Keep one of the two.");
-        return isGroup && !node.Has("criterion") ? Group(node, id, scale, over) : new LeafReader(binding).Read(node, id, scale, over);
+        if (node.Has("criterion")) return Leaf(node, id, scale, over);
+        if (isGroup) return Group(node, id, scale, over);
+        binding.Error(node.Pointer, "node-form", "A node is a group ('aggregate' and 'of') or a leaf ('criterion').", "Add what it is.");
+        return new LeafReader(binding).Read(node, id, scale, over);
+    }
+
+    LeafNode Leaf(ObjectReader node, string id, Scale scale, Over? over)
+    {
+        foreach (var name in (string[])["aggregate", "of"])
+            if (node.Raw(name) is not null)
+                binding.Error(node.Pointer.Child(name), "member-not-here", "A node that asks a criterion has no '{name}'.", "Keep either 'criterion' or 'aggregate' and 'of'.", ("name", name));
+        return new LeafReader(binding).Read(node, id, scale, over);
     }
 
     GroupNode Group(ObjectReader node, string id, Scale scale, Over? over)
@@ -66,7 +75,7 @@ sealed class NodeReader(ProfileBinding binding)
             if (node.Has("weight")) binding.Error(node.Pointer.Child("weight"), "weight-not-here", "The root and nodes for gates only have no weight.", "Remove it.");
             return null;
         }
-        if (!node.Has("weight")) binding.Error(node.Pointer, "missing-member", "The member '{name}' is missing.", "Add it.", ("name", "weight"));
+        if (!node.Has("weight") && !node.Has("role")) binding.Error(node.Pointer, "missing-member", "The member '{name}' is missing.", "Add it.", ("name", "weight"));
         else if (weight <= 0) binding.Error(node.Pointer.Child("weight"), "weight-not-positive", "A weight is above 0.", "Remove the node, or make it gate-only.");
         return weight is > 0 ? weight : 1;
     }

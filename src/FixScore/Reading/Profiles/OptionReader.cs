@@ -79,9 +79,10 @@ sealed class OptionReader(ProfileBinding binding, CriterionInfo info, Scale scal
 
     BandText Band(ObjectReader band)
     {
-        var limits = Enum.GetValues<BandForm>().Select(form => (Form: form, Limit: band.NumberOrNull(MemberOf(form)))).ToArray();
-        if (Array.FindAll(limits, each => band.Has(MemberOf(each.Form))).Length != 1)
+        var limits = Enum.GetValues<BandForm>().Select(form => (Form: form, Limit: band.NumberOrNull(BandForms.MemberOf(form)))).ToArray();
+        if (Array.FindAll(limits, each => band.Has(BandForms.MemberOf(each.Form))).Length != 1)
             binding.Error(band.Pointer, "band-form", "A band has exactly one of atMost, atLeast, at.", "Keep one.");
+        band.SkipRemarks();
         var stated = Array.Find(limits, each => each.Limit is not null);
         return new(stated.Form, stated.Limit ?? 0, Points(band.NumberOrNull("points", required: true), band.Pointer.Child("points")));
     }
@@ -99,8 +100,6 @@ sealed class OptionReader(ProfileBinding binding, CriterionInfo info, Scale scal
         var sign = bands[0].Form == BandForm.AtLeast ? -1 : 1;
         return bands.Zip(bands.Skip(1)).All(pair => sign * pair.First.Limit < sign * pair.Second.Limit);
     }
-
-    static string MemberOf(BandForm form) => form switch { BandForm.AtMost => "atMost", BandForm.AtLeast => "atLeast", _ => "at" };
 
     sealed record BandText(BandForm Form, decimal Limit, decimal Points);
 }

@@ -11,6 +11,9 @@ sealed class ProfileBinding(Catalogue catalogue, ReadingContext context)
 
     public Dictionary<string, PartSet> PartSets { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>Whether the sets could not be read, so that any name may be one.</summary>
+    public bool PartSetsUnreadable { get; set; }
+
     /// <summary>Nodes read so far, by id, with their places; a node that stands under an <c>over</c> of a group knows it.</summary>
     public Dictionary<string, (ProfileNode? Node, Pointer At, Over? Over)> Nodes { get; } = new(StringComparer.Ordinal);
 
@@ -18,7 +21,7 @@ sealed class ProfileBinding(Catalogue catalogue, ReadingContext context)
         Context.Error(at, code, template, hint, values);
 
     public void Warn(Pointer at, string code, string template, string hint, params ReadOnlySpan<(string, Value)> values) =>
-        Context.Problems.Add(Problem.Of(Severity.Warning, at, code, template, hint, values));
+        Context.Warn(at, code, template, hint, values);
 }
 
 /// <summary>What surrounds a node.</summary>

@@ -56,6 +56,7 @@ sealed class ProfileReader(ProfileBinding binding, ResolvedProfile resolved, boo
     ImmutableArray<PartSet> ReadSets(ObjectReader profile)
     {
         var sets = profile.Map("partSets", (value, at, reader) => Roles(value, at, reader));
+        binding.PartSetsUnreadable = profile.Has("partSets") && profile.KindOf("partSets") != JsonValueKind.Object;
         foreach (var (name, roles) in sets) binding.PartSets.TryAdd(name, new(name, roles));
         return [.. sets.Select(set => binding.PartSets[set.Key])];
     }

@@ -8,6 +8,8 @@ namespace FixScore.Reading.Profiles;
 /// <summary>Merges a profile into the one it extends, and that into its own base, and so on.</summary>
 sealed class ProfileResolver(IProfileSource bases)
 {
+    const int MostBases = 32;
+
     /// <summary>The resolved profile; <c>null</c> when a base is missing or the chain comes back to itself.</summary>
     public ResolvedProfile? Resolve(JsonElement own, ReadingContext context, ImmutableArray<string> chain = default)
     {
@@ -19,17 +21,26 @@ sealed class ProfileResolver(IProfileSource bases)
         }
         var name = $"{TextOf(json, "id")}@{TextOf(json, "version")}";
         var resolved = json.ContainsKey("extends") ? Extended(own, json, context, [.. chain.IsDefault ? [] : chain, name]) : new(json, []);
-        return resolved is null ? null : Patched(resolved, json["nodes"], context);
+        if (resolved is null) return null;
+        var patched = Patched(resolved, json["nodes"], context);
+        if (!JsonTree.IsTooDeep(patched.Json)) return patched;
+        context.AddRange([JsonTree.TooDeep(Pointer.Root.Child("nodes"))]);
+        return null;
     }
 
     ResolvedProfile? Extended(JsonElement own, JsonObject json, ReadingContext context, ImmutableArray<string> chain)
     {
-        if (new ObjectReader(own, context, Place.Root).Object("extends", BaseReference) is not { } wanted || wanted.Id.Length == 0) return null;
+        if (new ObjectReader(own, context, Place.Root).Object("extends", BaseReference) is not { Id.Length: > 0, Version.Length: > 0 } wanted) return null;
         var at = Pointer.Root.Child("extends");
         if (chain.Contains($"{wanted.Id}@{wanted.Version}"))
         {
             context.Error(at, "extends-itself", "The profile extends itself: {chain}.", "A base must not lead back.",
                 ("chain", string.Join(" extends ", chain.Add($"{wanted.Id}@{wanted.Version}"))));
+            return null;
+        }
+        if (chain.Length > MostBases)
+        {
+            context.Error(at, "extends-too-long", "More than {most} profiles extend each other.", "Merge some of them.", ("most", MostBases));
             return null;
         }
         if (BaseOf(wanted, at, context, chain) is not { } found) return null;
@@ -49,7 +60,7 @@ sealed class ProfileResolver(IProfileSource bases)
         var inner = new ReadingContext();
         var (document, problem, _) = JsonText.Parse(JsonText.WithoutMark(text));
         using var parsed = document;
-        if (problem is not null) inner.Problems.Add(problem);
+        if (problem is not null) inner.AddRange([problem]);
         var resolved = parsed is null ? null : Resolve(parsed.RootElement, inner, chain);
         foreach (var wrong in inner.Problems)
             context.Error(at, wrong.Code, "In the base {id}, at {pointer}: {message}", wrong.Hint,
@@ -73,8 +84,7 @@ sealed class ProfileResolver(IProfileSource bases)
             if (patches is not null) context.Error(Pointer.Root.Child("nodes"), "wrong-type", "Here an object is asked.", "Patches of nodes by their ids.");
             return resolved;
         }
-        foreach (var id in NodePatches.Apply(resolved.Json, byNode))
-            context.Error(Pointer.Root.Child("nodes").Child(id), "node-unknown", "There is no node '{id}' to patch.", "Correct the id.", ("id", id));
+        context.AddRange(NodePatches.Apply(resolved.Json, byNode, Pointer.Root.Child("nodes")));
         return resolved;
     }
 

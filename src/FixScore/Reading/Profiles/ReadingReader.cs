@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json;
 using System.Text.Json.Nodes;
 
 namespace FixScore.Reading.Profiles;
@@ -7,6 +8,13 @@ namespace FixScore.Reading.Profiles;
 sealed class ReadingReader(ProfileBinding binding, ResolvedProfile resolved, bool withReadings)
 {
     readonly HashSet<string> ids = new(StringComparer.Ordinal);
+
+    readonly Lazy<HashSet<(string Code, Pointer At)>> known = new(() =>
+    {
+        var plain = new ProfileBinding(binding.Catalogue, new());
+        ProfileReader.Read(resolved, plain, withReadings: false);
+        return [.. plain.Context.Problems.Select(problem => (problem.Code, problem.At))];
+    });
 
     public ImmutableArray<SourceReading> Readings(ObjectReader profile)
     {
@@ -20,6 +28,7 @@ sealed class ReadingReader(ProfileBinding binding, ResolvedProfile resolved, boo
         var id = reading.Slug("id");
         if (!ids.Add(id)) binding.Error(reading.Pointer.Child("id"), "id-twice", "'{id}' is the id of another reading.", "Give each an id of its own.", ("id", id));
         SourcesReader.Read(reading, binding);
+        reading.SkipRemarks();
         return new(id, reading.Text("point"), reading.Text("source"), reading.Text("taken"),
             reading.Objects("otherwise", Otherwise, required: true, least: 1) is { IsDefault: false } others ? others : []);
     }
@@ -28,27 +37,27 @@ sealed class ReadingReader(ProfileBinding binding, ResolvedProfile resolved, boo
     {
         var at = other.Pointer;
         var text = other.Text("text");
+        other.SkipRemarks();
         var json = (JsonObject)resolved.Json.DeepClone();
         if (other.Raw("nodes", required: true) is not { } raw || JsonTree.From(raw, other.Member("nodes"), binding.Context) is not JsonObject patches)
         {
             if (other.Has("nodes")) binding.Error(at.Child("nodes"), "wrong-type", "Here an object is asked.", "Patches of nodes by their ids.");
             return new(text, Unreadable);
         }
-        foreach (var id in NodePatches.Apply(json, patches))
-            binding.Error(at.Child("nodes").Child(id), "node-unknown", "There is no node '{id}' to patch.", "Correct the id.", ("id", id));
-        return new(text, Bind(new(json, resolved.Bases), at.Child("nodes")));
+        binding.Context.AddRange(NodePatches.Apply(json, patches, at.Child("nodes")));
+        if (!JsonTree.IsTooDeep(json)) return new(text, Bind(new(json, resolved.Bases), raw, at.Child("nodes")));
+        binding.Context.AddRange([JsonTree.TooDeep(at.Child("nodes"))]);
+        return new(text, Unreadable);
     }
 
     // What is wrong with the profile as a whole is said there; here only what the patch brings in.
-    Profile Bind(ResolvedProfile patched, Pointer at)
+    Profile Bind(ResolvedProfile patched, JsonElement patches, Pointer at)
     {
-        var plain = new ProfileBinding(binding.Catalogue, new());
-        ProfileReader.Read(resolved, plain, withReadings: false);
-        var known = plain.Context.Problems.Select(problem => (problem.Code, problem.At)).ToHashSet();
         var inner = new ProfileBinding(binding.Catalogue, new());
         var profile = ProfileReader.Read(patched, inner, withReadings: false);
-        foreach (var problem in inner.Context.Problems.Where(p => p.Severity == Severity.Error && !known.Contains((p.Code, p.At))))
-            binding.Error(at, problem.Code, "Under this reading, at {pointer}: {message}", problem.Hint, ("pointer", problem.At.Text), ("message", problem.Message));
+        foreach (var problem in inner.Context.Problems.Where(p => p.Severity == Severity.Error && !known.Value.Contains((p.Code, p.At))))
+            binding.Error(PatchPlaces.Nearest(problem.At, patches, at, inner) ?? at, problem.Code, "Under this reading, at {pointer}: {message}", problem.Hint,
+                ("pointer", problem.At.Text), ("message", problem.Message));
         return profile;
     }
 

@@ -28,8 +28,7 @@ static class SourcesReader
             binding.Error(source.Pointer.Child("at"), "source-points-nowhere", "'{at}' points at nothing here.", "A JSON Pointer into what carries the sources.", ("at", at));
         source.Text("locator");
         source.Word<SourceStanding>("standing");
-        source.TextOrNull("note");
-        source.Ids("evidence");
+        source.SkipRemarks();
         return source;
     });
 }

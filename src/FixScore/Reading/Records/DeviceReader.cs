@@ -1,8 +1,9 @@
+using System.Text.RegularExpressions;
 using FixScore.Records;
 
 namespace FixScore.Reading.Records;
 
-static class DeviceReader
+static partial class DeviceReader
 {
     /// <summary>Stands in where the member is missing, so that the other checks can go on.</summary>
     public static Device NoDevice { get; } = new() { Maker = "", Model = "", Kind = "" };
@@ -18,7 +19,7 @@ static class DeviceReader
         Kind = device.Slug("kind"),
         Foldable = device.FlagOrNull("foldable") ?? false,
         Released = device.DateOrNull("released"),
-        IngressProtection = device.MatchingOrNull("ingressProtection", IsIngressCode, "an ingress protection code such as IP68"),
+        IngressProtection = device.MatchingOrNull("ingressProtection", IngressCode().IsMatch, "an ingress protection code such as IP68"),
         Price = device.Object("price", RecordReader.Price),
     };
 
@@ -37,10 +38,7 @@ static class DeviceReader
         Source = unit.OneOf<UnitSource>("source"),
     });
 
-    // IEC 60529: IP, a digit or X for solids, one for water, and up to two letters.
-    static bool IsIngressCode(string text) =>
-        text is ['I', 'P', var solids, var water, .. var letters]
-        && IsDigitOrX(solids) && IsDigitOrX(water) && letters.Length <= 2 && letters.All(char.IsAsciiLetterUpper);
-
-    static bool IsDigitOrX(char letter) => char.IsAsciiDigit(letter) || letter == 'X';
+    // IEC 60529, from memory: IP, a digit to 6 or X for solids, one to 9 or X for water, then letters of two kinds in alphabetical order.
+    [GeneratedRegex("^IP[0-6X][0-9X][A-D]?H?M?S?W?\\z", RegexOptions.CultureInvariant)]
+    private static partial Regex IngressCode();
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using FixScore.Records;
 
 namespace FixScore.Reading.Records;
@@ -22,8 +21,6 @@ static class PartReader
             Hazards = part.WordList<Hazard>("hazards"),
         });
     }
-
-    public static ImmutableArray<T> OrEmpty<T>(this ImmutableArray<T> list) => list.IsDefault ? [] : list;
 
     static PartMarking Marking(ObjectReader marking) => marking.Entry(new PartMarking
     {

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using System.Text.Json;
 using FixScore.Records;
 
 namespace FixScore.Reading.Records;
@@ -13,7 +15,7 @@ static class TrialReader
         LockState = trial.WordOrNull<LockState>("lockState"),
         Software = trial.TextOrNull("software"),
         Procedure = trial.WordOrNull<SwapProcedure>("procedure"),
-        Checks = trial.Objects("checks", Check, required: true).OrEmpty(),
+        Checks = Checks(trial),
     });
 
     public static LockTrial Lock(ObjectReader trial) => trial.Entry(new LockTrial
@@ -28,6 +30,14 @@ static class TrialReader
         WarrantyNotice = trial.FlagOrNull("warrantyNotice"),
         Losses = trial.Objects("losses", Loss, required: true).OrEmpty(),
     });
+
+    static ImmutableArray<FunctionCheck> Checks(ObjectReader trial)
+    {
+        var checks = trial.Objects("checks", Check, required: true);
+        if (checks is { IsDefault: false, IsEmpty: true } && trial.KindOf("checks") == JsonValueKind.Array)
+            trial.Warn("checks", "trial-without-checks", "The trial checks nothing and proves nothing.", "List what was checked.");
+        return checks.OrEmpty();
+    }
 
     static FunctionCheck Check(ObjectReader check) => check.Entry(new FunctionCheck
     {
