@@ -25,7 +25,17 @@ public sealed class Sameness_tests
     /// <summary>Uses that are allowed, each with its reason.</summary>
     static readonly (string Use, string Why)[] Allowed =
     [
+        ("FixScore.Canonical.CanonicalNumber uses floating point", "RFC 8785 defines the text of a number by its IEEE 754 double"),
+        ("FixScore.Canonical.CanonicalNumber uses System.Double.IsFinite", "RFC 8785 refuses what is no number"),
+        ("FixScore.Checks.CheckedRecord uses System.Collections.Generic.Dictionary`2.get_Keys", "words of a hint, in the order of the record: nothing is removed"),
+        ("FixScore.Reading.Profiles.GateReader uses System.Collections.Generic.Dictionary`2.get_Keys", "words of a hint, in the order of the profile: nothing is removed"),
+        ("FixScore.Reading.Profiles.OverReader uses System.Collections.Generic.Dictionary`2.get_Keys", "words of a hint, in the order of the profile: nothing is removed"),
+        ("FixScore.CriterionFaultException uses System.Environment.get_NewLine", "text of an exception, never part of a document"),
+        ("FixScore.InvalidDocumentException uses System.Environment.get_NewLine", "text of an exception, never part of a document"),
     ];
+
+    /// <summary>Not written by anyone: the compiler puts it into every method with <c>yield</c>.</summary>
+    const string OfIterators = "System.Environment.get_CurrentManagedThreadId";
 
     static readonly string[] Rooms = [.. House.Rooms.Where(room => House.IsPlugin(room) || room is "FixScore.Abstractions" or "FixScore" or "FixScore.Pairing" or "FixScore.Disassembly")];
 
@@ -53,7 +63,7 @@ public sealed class Sameness_tests
         Assert.True(now > 0);
     }
 
-    static bool IsBanned(string what) => Banned.Any(each => each.What.EndsWith(".*", StringComparison.Ordinal)
+    static bool IsBanned(string what) => what != OfIterators && Banned.Any(each => each.What.EndsWith(".*", StringComparison.Ordinal)
         ? what.StartsWith(each.What[..^1], StringComparison.Ordinal)
         : what == each.What);
 }
