@@ -21,6 +21,15 @@ public sealed class ScoreAndVerifyTests
         Assert.Contains("identical", verified.Out, StringComparison.OrdinalIgnoreCase);
     }
 
+    // The three worked examples that are shipped with the schemas belong together.
+    [Fact]
+    public void The_worked_example_of_a_score_is_the_score_of_the_other_two()
+    {
+        static string Example(string name) => Path.Combine(AppContext.BaseDirectory, "Examples", name);
+        var verified = Fixscore.Run("verify", Example("score.example.json"), "--record", Example("record.example.json"), "--profile", Example("profile.example.json"));
+        Assert.Equal((0, ""), (verified.Code, verified.Error));
+    }
+
     [Fact]
     public void Verifying_against_another_record_exits_with_1_and_names_the_first_difference()
     {
