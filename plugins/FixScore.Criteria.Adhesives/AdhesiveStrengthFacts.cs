@@ -10,7 +10,7 @@ sealed record AdhesiveStrengthFacts(ImmutableArray<Bond> Bonds, bool IsDescribed
 {
     public static AdhesiveStrengthFacts Of(TeardownCase source, Part part)
     {
-        var assembly = Assembly.Of(source, part);
+        var assembly = source.Derive<PartAssembly, string>(part.Id);
         var efforts = new OpeningEfforts(source.Record);
         var cells = source.Record.Parts.Where(IsCell).Select(each => each.Id).ToHashSet(StringComparer.Ordinal);
         return new(

@@ -11,7 +11,7 @@ sealed record PartModularityFacts(ReplacedTogether Together, ImmutableArray<Conn
 {
     public static PartModularityFacts Of(TeardownCase source, Part part, bool bundles)
     {
-        var assembly = Assembly.Of(source, part);
+        var assembly = source.Derive<PartAssembly, string>(part.Id);
         return new(
             ReplacedTogether.Of(source, part, bundles),
             [.. Connection.Of(assembly.Joints)],
