@@ -1,0 +1,18 @@
+using System.CommandLine;
+using System.CommandLine.Invocation;
+using FixScore.Cli.Terminal;
+
+namespace FixScore.Cli.Help;
+
+/// <summary>What <c>--help</c> does.</summary>
+sealed class HelpShown(Streams streams) : SynchronousCommandLineAction
+{
+    // Who asks for help need not have got the rest right.
+    public override bool ClearsParseErrors => true;
+
+    public override int Invoke(ParseResult parseResult)
+    {
+        new HelpView(streams).Show(parseResult.CommandResult.Command);
+        return ExitCode.Done;
+    }
+}
