@@ -1,68 +1,65 @@
-using System.IO.Compression;
-using System.Xml.Linq;
-
 namespace FixScore.Packages.Tests;
 
-/// <summary>All packages, packed once into a folder that serves as a feed.</summary>
+/// <summary>All packages, packed once into a folder that serves as a feed, and the tool installed from it. The slow part of these tests.</summary>
 public sealed class PackedFeed : IDisposable
 {
     readonly string root = Directory.CreateTempSubdirectory("fixscore-feed-").FullName;
+    readonly Lazy<string> tool;
 
-    public PackedFeed() => Repository.Run(Repository.Copy, "dotnet", "pack", "FixScore.sln", "-c", "Release", "-o", Feed, "--nologo", "-v", "quiet");
-
-    public string Feed => Path.Combine(root, "feed");
-
-    public IEnumerable<string> Packages => Directory.GetFiles(Feed, "*.nupkg").Order(StringComparer.Ordinal);
-
-    public string Package(string id) => Packages.Single(path => NameOf(path) == id);
-
-    public static string NameOf(string package) => Nuspec(package).Descendants().First(each => each.Name.LocalName == "id").Value;
-
-    public static string[] Entries(string package)
+    public PackedFeed()
     {
-        using var zip = ZipFile.OpenRead(package);
-        return [.. zip.Entries.Select(entry => entry.FullName)];
-    }
-
-    public static XElement Nuspec(string package)
-    {
-        using var zip = ZipFile.OpenRead(package);
-        using var stream = zip.Entries.Single(entry => entry.FullName.EndsWith(".nuspec", StringComparison.Ordinal)).Open();
-        return XElement.Load(stream);
-    }
-
-    public static IEnumerable<string> Dependencies(string package) =>
-        Nuspec(package).Descendants().Where(each => each.Name.LocalName == "dependency").Select(each => each.Attribute("id")!.Value);
-
-    public static string VersionOf(string package) => Nuspec(package).Descendants().First(each => each.Name.LocalName == "version").Value;
-
-    /// <summary>Builds a consumer from the feed in a folder of its own, with a package cache of its own so that nothing older is taken; runs it.</summary>
-    public string BuildAndRun(string consumer, string[] packages, params string[] arguments)
-    {
-        var folder = Directory.CreateDirectory(Path.Combine(root, consumer)).FullName;
-        foreach (var file in Directory.GetFiles(Path.Combine(Repository.Root, "tests/FixScore.Packages.Tests/Consumers", consumer)))
-            File.Copy(file, Path.Combine(folder, Path.GetFileName(file)));
-        foreach (var file in Directory.GetFiles(Path.Combine(Repository.Root, "src/FixScore.Cli/Demo"))) File.Copy(file, Path.Combine(folder, Path.GetFileName(file)));
-        File.WriteAllText(Path.Combine(folder, "nuget.config"), $"""
+        Repository.Run(Repository.Copy, "dotnet", "pack", "FixScore.sln", "-o", Feed, "--nologo", "-v", "quiet");
+        Packages = [.. Directory.GetFiles(Feed, "*.nupkg").Order(StringComparer.Ordinal).Select(path => new Package(path))];
+        // This feed and no other, and a package cache of its own: neither another registry nor an older build can slip in.
+        File.WriteAllText(Path.Combine(root, "nuget.config"), $"""
             <configuration>
-              <packageSources><add key="local" value="{Feed}" /></packageSources>
+              <packageSources><clear /><add key="local" value="{Feed}" /></packageSources>
               <config><add key="globalPackagesFolder" value="{Path.Combine(root, "cache")}" /></config>
             </configuration>
             """);
-        var references = packages.Select(id => $"""<PackageReference Include="{id}" Version="{VersionOf(Package(id))}" />""");
-        File.WriteAllText(Path.Combine(folder, $"{consumer}.csproj"), $"""
-            <Project Sdk="Microsoft.NET.Sdk">
-              <PropertyGroup>
-                <OutputType>Exe</OutputType><TargetFramework>net10.0</TargetFramework><Nullable>enable</Nullable><ImplicitUsings>enable</ImplicitUsings>
-                <TreatWarningsAsErrors>true</TreatWarningsAsErrors>
-              </PropertyGroup>
-              <ItemGroup>{string.Concat(references)}</ItemGroup>
-              <ItemGroup><None Include="*.json" CopyToOutputDirectory="PreserveNewest" /></ItemGroup>
-            </Project>
-            """);
-        Repository.Run(folder, "dotnet", "build", "-c", "Release", "-o", "out", "--nologo", "-v", "quiet");
-        return Repository.Run(Path.Combine(folder, "out"), "dotnet", [$"{consumer}.dll", .. arguments]);
+        tool = new(InstallTool);
+    }
+
+    string Feed => Path.Combine(root, "feed");
+
+    /// <summary>All packages by id.</summary>
+    internal Package[] Packages { get; }
+
+    internal Package Package(string id) => Packages.Single(package => package.Id == id);
+
+    /// <summary>A new folder with the demo records.</summary>
+    public string FolderWithRecords()
+    {
+        var folder = Path.Combine(root, Guid.NewGuid().ToString("N"));
+        Repository.CopyFolder(Path.Combine(Repository.Root, "src/FixScore.Cli/Demo"), Directory.CreateDirectory(folder).FullName);
+        return folder;
+    }
+
+    /// <summary>Runs the installed tool.</summary>
+    public string Fixscore(string folder, params string[] arguments) => Repository.Run(folder, tool.Value, arguments);
+
+    /// <summary>Builds a consumer from the feed in a folder of its own and runs it; also gives the folder it was built to.</summary>
+    public (string Output, string Folder) BuildAndRun(string consumer, params string[] arguments)
+    {
+        var folder = FolderWithRecords();
+        Repository.CopyFolder(Path.Combine(Repository.Root, "tests/FixScore.Packages.Tests/Consumers", consumer), folder);
+        Repository.Run(folder, "dotnet", "build", "-o", "out", "--nologo", "-v", "quiet");
+        var built = Path.Combine(folder, "out");
+        return (Repository.Run(built, "dotnet", [$"{consumer}.dll", .. arguments]), built);
     }
 
     public void Dispose() => Directory.Delete(root, recursive: true);
+
+    string InstallTool()
+    {
+        Repository.Run(root, "dotnet", "tool", "install", "FixScore.Cli", "--tool-path", "tools", "--no-cache");
+        return Path.Combine(root, "tools", "fixscore");
+    }
+}
+
+/// <summary>Tests that share the feed, one after another.</summary>
+[CollectionDefinition(Name)]
+public sealed class PackedFeedCollection : ICollectionFixture<PackedFeed>
+{
+    public const string Name = "packed feed";
 }

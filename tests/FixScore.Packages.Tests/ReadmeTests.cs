@@ -3,7 +3,8 @@ using System.Text.RegularExpressions;
 namespace FixScore.Packages.Tests;
 
 /// <summary>What the README shows is what runs.</summary>
-public sealed partial class ReadmeTests
+[Collection(PackedFeedCollection.Name)]
+public sealed partial class ReadmeTests(PackedFeed feed)
 {
     static readonly string Readme = Repository.Text("README.md");
 
@@ -22,37 +23,44 @@ public sealed partial class ReadmeTests
         Assert.True(Readme[..Readme.IndexOf("```", StringComparison.Ordinal)].Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Length < 80);
 
     [Fact]
-    public void The_two_commands_at_the_top_are_the_demo_and_the_tests_and_continuous_integration_runs_the_latter()
+    public void The_first_command_runs_the_demo()
     {
-        Assert.Contains("```\ndotnet run --project src/FixScore.Cli -- demo\ndotnet test FixScore.sln\n```", Readme, StringComparison.Ordinal);
-        Assert.Contains("\ndotnet test FixScore.sln ", Repository.Text(".ci/run"), StringComparison.Ordinal);
+        var folder = feed.FolderWithRecords();
+        Repository.Run(Repository.Copy, "dotnet", "run", "--project", "src/FixScore.Cli", "--", "demo", "--out", folder);
+        Assert.True(File.Exists(Path.Combine(folder, "summary.html")));
     }
 
     [Fact]
-    public void The_demo_and_every_other_command_run()
+    public void The_two_commands_at_the_top_are_the_demo_and_the_tests_and_continuous_integration_runs_the_latter()
     {
-        var folder = Directory.CreateTempSubdirectory("fixscore-readme-").FullName;
-        try
-        {
-            Assert.Contains("summary.html", Fixscore(folder, "demo", "--out", folder), StringComparison.Ordinal);
-            var commands = Command().Matches(Readme).Select(match => match.Groups[1].Value).ToArray();
-            Assert.Equal(3, commands.Length);
-            foreach (var command in commands) Assert.NotEmpty(Fixscore(folder, command.Split(' ')));
-            Assert.Contains("fixscore-record/1", Fixscore(folder, "new", "record"), StringComparison.Ordinal);
-            Assert.Contains("fixscore-profile/1", Fixscore(folder, "new", "profile"), StringComparison.Ordinal);
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
+        Assert.Contains("```\ndotnet run --project src/FixScore.Cli -- demo\ndotnet test FixScore.sln\n```", Readme, StringComparison.Ordinal);
+        Assert.Matches(@"(?m)^dotnet test FixScore\.sln( |$)", Repository.Text(".ci/run"));
     }
 
-    static string Fixscore(string folder, params string[] arguments) => Repository.Run(
-        folder, "dotnet", ["run", "--project", Path.Combine(Repository.Copy, "src/FixScore.Cli"), "-c", "Release", "--", .. arguments]);
+    [Fact]
+    public void Every_other_command_runs_in_order()
+    {
+        var folder = feed.FolderWithRecords();
+        var commands = Command().Matches(Readme).Select(match => match.Groups[1].Value.TrimEnd()).ToArray();
+        Assert.NotEmpty(commands);
+        Assert.All(commands, command => Assert.NotEmpty(feed.Fixscore(folder, command.Split(' '))));
+        Assert.Contains("fixscore-record/1", feed.Fixscore(folder, "new", "record"), StringComparison.Ordinal);
+        Assert.Contains("fixscore-profile/1", feed.Fixscore(folder, "new", "profile"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("README.md")]
+    [InlineData("DEVELOPERS.md")]
+    [InlineData("CHANGELOG.md")]
+    public void Every_file_it_links_to_is_there(string page) =>
+        Assert.All(Link().Matches(Repository.Text(page)), link => Assert.True(Path.Exists(Path.Combine(Repository.Root, link.Groups[1].Value)), link.Value));
 
     [GeneratedRegex("```csharp")]
     private static partial Regex Snippet();
 
     [GeneratedRegex(@"(?m)^fixscore (.+)$")]
     private static partial Regex Command();
+
+    [GeneratedRegex(@"\]\((?!https?:)([^)#]+)\)")]
+    private static partial Regex Link();
 }

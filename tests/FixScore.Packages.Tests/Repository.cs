@@ -22,10 +22,10 @@ static class Repository
         return to;
     });
 
-    static void CopyFolder(string from, string to)
+    public static void CopyFolder(string from, string to)
     {
         foreach (var file in Directory.GetFiles(from)) File.Copy(file, Path.Combine(to, Path.GetFileName(file)));
-        foreach (var folder in Directory.GetDirectories(from).Where(each => Path.GetFileName(each) is not ("bin" or "obj" or ".git" or "TestResults")))
+        foreach (var folder in Directory.GetDirectories(from).Where(each => Path.GetFileName(each) is not ("bin" or "obj" or ".git" or "artifacts" or "TestResults")))
             CopyFolder(folder, Directory.CreateDirectory(Path.Combine(to, Path.GetFileName(folder))).FullName);
     }
 
@@ -38,6 +38,9 @@ static class Repository
         // What the test run sets for itself must not leak into the builds it starts.
         foreach (var name in start.Environment.Keys.Where(key => key.StartsWith("MSBUILD", StringComparison.OrdinalIgnoreCase) || key == "VSTEST_HOST_DEBUG").ToArray()) start.Environment.Remove(name);
         start.Environment["DOTNET_CLI_UI_LANGUAGE"] = "en";
+        start.Environment["CI"] = "true";
+        // One configuration for all commands, so that the tree is built once.
+        start.Environment["Configuration"] = "Release";
         start.Environment["MSBUILDDISABLENODEREUSE"] = "1";
         using var process = Process.Start(start)!;
         var error = process.StandardError.ReadToEndAsync();

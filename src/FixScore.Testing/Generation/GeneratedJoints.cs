@@ -32,7 +32,7 @@ static class GeneratedJoints
             case 1: to.Screw(id, joins, Drive(dice), dice.Certain(1, 4), dice.Certain(2, 12), dice.Between(1, 9), Described); break;
             case 2: to.Bond(id, joins, dice.Word<AdhesiveType>(), joint => Described(Measured(joint, dice))); break;
             case 3: to.Plug(id, joins, dice.Word<ConnectorType>(), Described); break;
-            default: to.Joint(id, joins, dice.Exactly<JointKind>(), joint => Described(joint) with { Count = dice.Certain(1, 6) }); break;
+            default: to.Joint(id, joins, dice.Exactly<JointKind>(), joint => Described(joint) with { Count = dice.Whole(1, 6) }); break;
         }
     }
 

@@ -16,6 +16,14 @@ static class Observed
         return new(low / 10m, dice.Chance(25) ? null : dice.Between(low, most * 10) / 10m);
     }
 
+    /// <summary>A whole number, exact or a range.</summary>
+    public static Quantity Whole(this Dice dice, int least, int most)
+    {
+        var low = dice.Between(least, most);
+        if (dice.Chance(80)) return low;
+        return new(low, dice.Chance(25) ? null : dice.Between(low, most));
+    }
+
     /// <summary>A word of a list: one in five unknown, one in seven one of two or three.</summary>
     public static OneOf<T> Word<T>(this Dice dice) where T : struct, Enum =>
         dice.Chance(20) ? default : dice.CertainWord<T>();

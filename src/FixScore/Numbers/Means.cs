@@ -15,6 +15,7 @@ internal static class Means
     internal static decimal WeightedArithmetic(params ReadOnlySpan<(decimal Weight, decimal Value)> terms)
     {
         Check(terms, decimal.MinValue);
+        if (Ends(terms) is var (least, greatest) && least == greatest) return Rounding.ToSignificant(least);
         Rational sum = default, weights = default;
         foreach (var (weight, value) in terms)
         {
@@ -42,7 +43,9 @@ internal static class Means
     internal static decimal WeightedHarmonic(params ReadOnlySpan<(decimal Weight, decimal Value)> terms)
     {
         Check(terms, 0);
-        if (Ends(terms).Least == 0) return 0m;
+        var (least, greatest) = Ends(terms);
+        if (least == 0) return 0m;
+        if (least == greatest) return Rounding.ToSignificant(least);
         Rational sum = default, weights = default;
         foreach (var (weight, value) in terms)
         {

@@ -14,9 +14,14 @@ static class Combination
             row.State = row.Children.Exists(child => child.State == RowState.SkippedAsUnknown) ? RowState.SkippedAsUnknown : RowState.SkippedAsNotApplicable;
             return;
         }
-        row.Value = row.Rule == RowRule.Hull
-            ? Interval.HullOf(counted.Select(child => child.Value))!.Value
-            : new(Of(row, counted, child => child.Value.Low), Of(row, counted, child => child.Value.High));
+        row.Value = row.Rule == RowRule.Hull ? Interval.HullOf(counted.Select(child => child.Value))!.Value : Both(row, counted);
+    }
+
+    // Where nothing is open both ends are the same sum: it is made once.
+    static Interval Both(Row row, Row[] counted)
+    {
+        var low = Of(row, counted, static child => child.Value.Low);
+        return Array.TrueForAll(counted, static child => child.Value.IsExact) ? low : new Interval(low, Of(row, counted, static child => child.Value.High));
     }
 
     public static bool Counts(Row row) => row.State == RowState.Counts && !row.GateOnly;

@@ -7,7 +7,7 @@ sealed class Headroom(Row root, GateKeeper gates)
 
     public decimal Of(Row row)
     {
-        if (row.State == RowState.SkippedAsNotApplicable) return 0m;
+        if (row.State == RowState.SkippedAsNotApplicable || row.State == RowState.Counts && row.Value.Low == row.Node.Scale.Max) return 0m;
         var raised = new Dictionary<Row, decimal> { [row] = row.Node.Scale.Max };
         decimal LowOf(Row each) => raised.TryGetValue(each, out var low) ? low : each.Value.Low;
         for (var above = row.Parent; above is not null; above = above.Parent)

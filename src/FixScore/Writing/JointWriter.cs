@@ -32,7 +32,7 @@ static class JointWriter
 
     static void Adhesive(Utf8JsonWriter json, Adhesive adhesive)
     {
-        json.OneOf("type", adhesive.Type);
+        json.AnyOf("type", adhesive.Type);
         json.Quantity("peelNPer25Mm", adhesive.PeelNPer25Mm);
         json.Quantity("shearMPa", adhesive.ShearMPa);
         json.Quantity("widthMm", adhesive.WidthMm);
@@ -40,5 +40,5 @@ static class JointWriter
         json.Quantity("softensAtC", adhesive.SoftensAtC);
     }
 
-    static void Connector(Utf8JsonWriter json, Connector connector) => json.OneOf("type", connector.Type);
+    static void Connector(Utf8JsonWriter json, Connector connector) => json.AnyOf("type", connector.Type);
 }

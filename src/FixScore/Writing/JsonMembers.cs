@@ -48,6 +48,10 @@ static class JsonMembers
     public static void OneOf<T>(this Utf8JsonWriter json, string name, OneOf<T> words) where T : struct, Enum =>
         json.OneOf(name, new OneOf<string>([.. words.Stated.Select(FixScore.Word.Of)]));
 
+    /// <summary>A word that the format asks for: when it is not known it can be any of the list.</summary>
+    public static void AnyOf<T>(this Utf8JsonWriter json, string name, OneOf<T> words) where T : struct, Enum =>
+        json.OneOf(name, new OneOf<T>(words.Possible()));
+
     public static void OneOf(this Utf8JsonWriter json, string name, OneOf<string> words)
     {
         if (words.IsExact) json.Required(name, words.Stated[0]);

@@ -62,7 +62,7 @@ static class OperationWriter
     static void Outcome(Utf8JsonWriter json, OperationOutcome outcome)
     {
         json.Required("unit", outcome.Unit);
-        json.OneOf("result", outcome.Result);
+        json.AnyOf("result", outcome.Result);
         json.Ids("damages", outcome.Damages);
         json.Remarks(outcome);
     }

@@ -38,8 +38,8 @@ static class PartWriter
 
     static void Serialisation(Utf8JsonWriter json, Serialisation serialised)
     {
-        json.OneOf("notify", serialised.Notify);
-        json.OneOf("authorise", serialised.Authorise);
+        json.AnyOf("notify", serialised.Notify);
+        json.AnyOf("authorise", serialised.Authorise);
         json.Quantity("accessDays", serialised.AccessDays);
         json.OneOf("audience", serialised.Audience);
     }

@@ -9,7 +9,7 @@ static class ToolWriter
     {
         json.Required("id", tool.Id);
         json.Required("name", tool.Name);
-        json.OneOf("class", tool.Class);
+        json.AnyOf("class", tool.Class);
         json.Ids("suppliedWith", tool.SuppliedWith);
         json.Quantity("heatC", tool.HeatC);
         json.Text("solvent", tool.Solvent);

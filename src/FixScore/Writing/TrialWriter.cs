@@ -41,7 +41,7 @@ static class TrialWriter
     static void Check(Utf8JsonWriter json, FunctionCheck check)
     {
         json.Required("function", check.Function);
-        json.OneOf("result", check.Result);
+        json.AnyOf("result", check.Result);
         json.Ids("implicates", check.Implicates);
         json.Remarks(check);
     }

@@ -11,8 +11,8 @@ public sealed class RecordGeneratorTests
 
     // Pinned from this very code: they say that nothing drifts, not that it is right.
     [Theory]
-    [InlineData(1, "a49d2567d34947c9")]
-    [InlineData(42, "86916b3986b5f2b1")]
+    [InlineData(1, "b084297d94f8ad70")]
+    [InlineData(42, "98b538c46442c070")]
     [InlineData(-7, "8d1ef3fd65950c66")]
     public void A_seed_gives_the_same_record_for_ever(int seed, string digest) =>
         Assert.Equal(digest, Digest(RecordGenerator.Generate(seed)));

@@ -1,0 +1,51 @@
+using FixScore.Criteria.Adhesives;
+using FixScore.Criteria.Documentation;
+using FixScore.Criteria.Fasteners;
+using FixScore.Criteria.Modularity;
+using FixScore.Criteria.Pairing;
+using FixScore.Testing;
+
+namespace FixScore.Criteria.Tests;
+
+/// <summary>The laws that every criterion keeps, checked by the kit that authors of criteria use.</summary>
+public sealed class Conformance_tests
+{
+    static readonly Catalogue Installed =
+        Catalogue.Of(new FastenersPlugin(), new AdhesivesPlugin(), new ModularityPlugin(), new PairingPlugin(), new DocumentationPlugin());
+
+    public static TheoryData<string> Ids => [.. Installed.Criteria.Select(each => each.Item.Info.Id)];
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void It_describes_itself_stays_on_the_scale_is_deterministic_and_only_widens_when_it_knows_less(string id)
+    {
+        Assert.True(Installed.TryGetCriterion(id, out var criterion));
+        CriterionConformance.Check(criterion.Item, new ConformanceOptions { Generated = 40, Pairs = Pairs(id) }).ThrowIfAny();
+    }
+
+    [Fact]
+    public void There_are_five() => Assert.Equal(5, Installed.Criteria.Count());
+
+    static System.Collections.Immutable.ImmutableArray<MonotonePair> Pairs(string id) => id switch
+    {
+        "fastener-diversity" => [new("one type of screw instead of two", Device().Screw("s", ["battery", "frame"], "cross-h", 1.6m, 3, 4).Screw("t", ["battery", "frame"], "slot", 1.6m, 3, 4).Build(),
+            Device().Screw("s", ["battery", "frame"], "cross-h", 1.6m, 3, 8).Build())],
+        "adhesive-strength" => [new("pulled by hand instead of cut with a tool", Opened(["knife"]), Opened([]))],
+        "part-modularity" => [new("a plug instead of solder", Device().Joint("j", ["battery", "mainboard"], JointKind.Solder).Build(),
+            Device().Plug("j", ["battery", "mainboard"], ConnectorType.BoardToBoard).Build())],
+        "software-pairing" => [new("a notice instead of a refusal", Swapped(SwapResult.Refused), Swapped(SwapResult.Notice))],
+        _ => [new("public instead of for repairers", Documented(Audience.Repairers), Documented(Audience.Public))],
+    };
+
+    static RecordBuilder Device() => new RecordBuilder().Part("frame").Part("mainboard").Part("battery");
+
+    static TeardownRecord Opened(string[] tools) => Device().Tool("knife", ToolClass.Basic).Bond("b", ["battery", "frame"], AdhesiveType.Foam)
+        .Operation("o", OperationAction.Pull, tools: EntryList.Of<string>(tools), undoes: ["b"], removes: ["battery"]).Build();
+
+    static TeardownRecord Swapped(SwapResult result) => Device().Swap("t", "unit-a", [("battery", "unit-b")], ("charging", result)).Build();
+
+    static TeardownRecord Documented(Audience audience) => Device().With(record => record with
+    {
+        Documentation = [new Document { Subject = DocumentSubject.Identification, Audience = audience, Cost = DocumentCost.Free, Years = 7 }],
+    }).Build();
+}
