@@ -40,10 +40,8 @@ static class CommandLine
     {
         foreach (var option in options)
         {
-            if (option is VersionOption) option.Description = "Says which version this is.";
-            if (option is not HelpOption) continue;
-            option.Description = "Says how a command is called and what it takes.";
-            option.Action = new HelpShown(streams);
+            if (option is VersionOption) (option.Description, option.Action) = ("Says which version this is.", new VersionShown(streams));
+            if (option is HelpOption) (option.Description, option.Action) = ("Says how a command is called and what it takes.", new HelpShown(streams));
         }
     }
 }

@@ -7,7 +7,6 @@ namespace FixScore.Cli.Help;
 /// <summary>What <c>--help</c> does.</summary>
 sealed class HelpShown(Streams streams) : SynchronousCommandLineAction
 {
-    // Who asks for help need not have got the rest right.
     public override bool ClearsParseErrors => true;
 
     public override int Invoke(ParseResult parseResult)

@@ -7,7 +7,9 @@ namespace FixScore.Cli.Help;
 /// <summary>Says what is wrong with a command line and what was probably meant.</summary>
 static class UsageProblems
 {
-    public static bool AreIn(ParseResult parsed) => parsed.Errors.Count > 0 || Misspelt(parsed).Any();
+    // Who asks for help or the version gets it, whatever else stands there.
+    public static bool AreIn(ParseResult parsed) =>
+        parsed.Action is not (HelpShown or VersionShown) && (parsed.Errors.Count > 0 || Misspelt(parsed).Any());
 
     public static void Show(ParseResult parsed, Streams streams)
     {

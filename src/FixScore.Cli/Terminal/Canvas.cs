@@ -7,7 +7,8 @@ namespace FixScore.Cli.Terminal;
 sealed class Canvas
 {
     const int WidestCell = 60;
-    const int LongestText = 4000;
+    const int LongestHeading = 240;
+    const int LongestText = 2000;
 
     static readonly Style Strong = new(decoration: Decoration.Bold);
     static readonly Style Quiet = new(decoration: Decoration.Dim);
@@ -27,7 +28,7 @@ sealed class Canvas
         console.Profile.Capabilities.Unicode = true;
     }
 
-    public void Heading(string text) => Line(text, Strong);
+    public void Heading(string text) => Line(Plain.Text(text, LongestHeading), Strong);
 
     public void Line(string text = "") => Line(text, Style.Plain);
 
