@@ -1,6 +1,6 @@
 using System.Reflection;
 
-namespace FixScore.Cli.Tests.Support;
+namespace FixScore.Tests.Support;
 
 /// <summary>Texts that somebody has read and found right, one file each.</summary>
 /// <remarks>After a wanted change run the tests with FIXSCORE_APPROVE=1, then read what git says has changed.</remarks>
@@ -11,7 +11,7 @@ static class Approved
 
     public static void Matches(string name, string text)
     {
-        var file = Path.Combine(Folder, name + ".txt");
+        var file = Path.Combine(Folder, Path.HasExtension(name) ? name : name + ".txt");
         if (Environment.GetEnvironmentVariable("FIXSCORE_APPROVE") == "1") File.WriteAllText(file, text);
         Assert.True(File.Exists(file), $"Nobody has approved {name}.");
         Assert.Equal(File.ReadAllText(file).ReplaceLineEndings("\n"), text);
