@@ -1,4 +1,3 @@
-using System.CommandLine;
 using FixScore.Cli.Commands.Completion;
 using FixScore.Cli.Commands.Criteria;
 using FixScore.Cli.Commands.Demo;
@@ -7,27 +6,42 @@ using FixScore.Cli.Commands.Profiles;
 using FixScore.Cli.Commands.Score;
 using FixScore.Cli.Commands.Validate;
 using FixScore.Cli.Commands.Verify;
+using FixScore.Cli.Help;
 using FixScore.Cli.Terminal;
 
 namespace FixScore.Cli;
 
+// Inside the namespace, so that options here are those of the command line, not of criteria.
+using System.CommandLine;
+using System.CommandLine.Help;
+
 /// <summary>The commands and the options that all of them share.</summary>
 static class CommandLine
 {
+    public const string Name = "fixscore";
+
     public static RootCommand Build(Streams streams, CancellationToken cancellation)
     {
         var common = new CommonOptions();
         var root = new RootCommand("Scores teardown records of devices by open rules, explains every point, and verifies scores of others.");
         common.AddTo(root);
-        CommandSession Session(ParseResult parsed) => new(parsed, common, streams, cancellation);
-        root.Subcommands.Add(DemoCommand.Create(Session));
-        root.Subcommands.Add(ValidateCommand.Create(Session));
-        root.Subcommands.Add(ScoreCommand.Create(Session));
-        root.Subcommands.Add(VerifyCommand.Create(Session));
-        root.Subcommands.Add(ProfilesCommand.Create(Session));
-        root.Subcommands.Add(CriteriaCommand.Create(Session));
-        root.Subcommands.Add(NewCommand.Create(Session));
-        root.Subcommands.Add(CompletionCommand.Create(Session));
+        AppCommand[] commands =
+            [new DemoCommand(), new ValidateCommand(), new ScoreCommand(), new VerifyCommand(), new ProfilesCommand(), new CriteriaCommand(), new NewCommand(), new CompletionCommand()];
+        foreach (var command in commands)
+        {
+            command.RunIn(parsed => new(parsed, common, streams, cancellation));
+            root.Subcommands.Add(command);
+        }
+        Describe(root.Options, streams);
         return root;
+    }
+
+    static void Describe(IEnumerable<Option> options, Streams streams)
+    {
+        foreach (var option in options)
+        {
+            if (option is VersionOption) (option.Description, option.Action) = ("Says which version this is.", new VersionShown(streams));
+            if (option is HelpOption) (option.Description, option.Action) = ("Says how a command is called and what it takes.", new HelpShown(streams));
+        }
     }
 }

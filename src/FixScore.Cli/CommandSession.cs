@@ -12,12 +12,13 @@ sealed class CommandSession
 {
     readonly Lazy<Installation> installation;
     readonly Streams streams;
+    bool inputIsTaken;
 
     public CommandSession(ParseResult parsed, CommonOptions common, Streams streams, CancellationToken cancellation)
     {
         (Parsed, this.streams, Cancellation) = (parsed, streams, cancellation);
         AsJson = parsed.GetValue(common.Json);
-        Culture = parsed.GetValue(common.Culture) is { Length: > 0 } name ? CultureInfo.GetCultureInfo(name) : CultureInfo.InvariantCulture;
+        Culture = parsed.GetValue(common.Culture)!;
         installation = new(() => Installation.Of(parsed.GetValue(common.Profiles) ?? [], parsed.GetValue(common.Plugins) ?? []));
         Shown = new(Culture);
         Problems = new(streams);
@@ -47,7 +48,14 @@ sealed class CommandSession
 
     public Canvas Canvas => new(streams);
 
-    public Input Read(string path) => Input.Read(path, streams.In);
+    /// <summary>Reads a file, or standard input once.</summary>
+    public Input Read(string path)
+    {
+        Cancellation.ThrowIfCancellationRequested();
+        if (path == Input.StandardInput && inputIsTaken) throw new UsageException("Standard input (-) can be read only once.");
+        inputIsTaken |= path == Input.StandardInput;
+        return Input.Read(path, streams.In);
+    }
 
     /// <summary>Writes bytes to a file as a whole, or to standard output when there is none.</summary>
     public void Write(string? path, byte[] bytes)
@@ -56,11 +64,25 @@ sealed class CommandSession
         else streams.WriteBytes(bytes);
     }
 
+    /// <summary>Reads a record with the checks of what is installed.</summary>
+    /// <exception cref="RecordCheckException">A check of a plugin threw.</exception>
+    public ReadResult<RecordDocument> CheckRecord(Input input)
+    {
+        try
+        {
+            return RecordFile.Read(input.Bytes, Catalogue);
+        }
+        catch (Exception failure) when (failure is not OperationCanceledException && !Catalogue.Checks.IsEmpty && RecordFile.Read(input.Bytes) is not null)
+        {
+            throw new RecordCheckException(input.Name, failure);
+        }
+    }
+
     /// <summary>Reads a record; prints its problems; <c>null</c> when it cannot be used.</summary>
     public RecordDocument? ReadRecord(string path)
     {
         var input = Read(path);
-        var result = RecordFile.Read(input.Bytes, Catalogue);
+        var result = CheckRecord(input);
         Problems.Print(input.Name, result.Problems);
         return result.Value;
     }
@@ -74,9 +96,17 @@ sealed class CommandSession
         return result.Value;
     }
 
+    /// <summary>Whether a profile is for such a device; prints why when it is not.</summary>
+    public bool Fits(string path, RecordDocument document, Profile profile)
+    {
+        if (ProfileMismatchException.For(document.Record.Device, profile) is not { } mismatch) return true;
+        Problems.Print(path, mismatch.Problem);
+        return false;
+    }
+
     Input ProfileInput(string nameOrFile)
     {
-        if (nameOrFile == "-" || File.Exists(nameOrFile) || nameOrFile.Contains('/', StringComparison.Ordinal) || nameOrFile.EndsWith(".json", StringComparison.Ordinal))
+        if (nameOrFile == Input.StandardInput || File.Exists(nameOrFile) || nameOrFile.Contains('/', StringComparison.Ordinal) || nameOrFile.EndsWith(".json", StringComparison.Ordinal))
             return Read(nameOrFile);
         var known = Library.Entries.Select(entry => entry.Id).Distinct().ToArray();
         var near = Suggestions.Nearest(nameOrFile, known);

@@ -20,32 +20,32 @@ sealed class CommonOptions
         Description = "A plugin file with more criteria. It runs with your rights. Can be given several times.", HelpName = "FILE", Recursive = true,
     };
 
-    public Option<string> Culture { get; } = new("--culture")
+    public Option<CultureInfo> Culture { get; } = new("--culture")
     {
         Description = "Culture in which numbers are shown to people, such as de-DE. Documents never depend on it.", HelpName = "NAME", Recursive = true,
-        DefaultValueFactory = _ => "",
+        DefaultValueFactory = _ => CultureInfo.InvariantCulture,
+        CustomParser = result =>
+        {
+            if (Find(result.Tokens[0].Value) is { } culture) return culture;
+            result.AddError($"There is no culture '{result.Tokens[0].Value}'.");
+            return null;
+        },
     };
-
-    public CommonOptions() => Culture.Validators.Add(result =>
-    {
-        if (!IsKnown(result.GetValueOrDefault<string>())) result.AddError($"There is no culture '{result.GetValueOrDefault<string>()}'.");
-    });
 
     public void AddTo(Command root)
     {
         foreach (var option in (Option[])[Json, Profiles, Plugins, Culture]) root.Options.Add(option);
     }
 
-    static bool IsKnown(string? name)
+    static CultureInfo? Find(string name)
     {
-        if (string.IsNullOrEmpty(name)) return true;
         try
         {
-            return CultureInfo.GetCultureInfo(name, predefinedOnly: true) is not null;
+            return CultureInfo.GetCultureInfo(name, predefinedOnly: true);
         }
         catch (CultureNotFoundException)
         {
-            return false;
+            return null;
         }
     }
 }

@@ -5,14 +5,19 @@ namespace FixScore.Cli.Files;
 /// <param name="Bytes">The bytes.</param>
 sealed record Input(string Name, ReadOnlyMemory<byte> Bytes)
 {
-    // One more than the formats take: enough for the reader to see that it is too much, whatever the file's size.
+    public const string StandardInput = "-";
+
+    // A little more than the formats take: enough for the reader to see that it is too much, whatever the file's size.
     const int Most = (64 << 20) + 4;
+
+    /// <summary>The bytes without a byte order mark.</summary>
+    public ReadOnlyMemory<byte> WithoutMark => Bytes.Span.StartsWith("\uFEFF"u8) ? Bytes[3..] : Bytes;
 
     public static Input Read(string path, Stream standardInput)
     {
         try
         {
-            if (path == "-") return new("<standard input>", All(standardInput));
+            if (path == StandardInput) return new("<standard input>", All(standardInput));
             if (Directory.Exists(path)) throw new InputException(path, "input-is-a-folder", "is a folder, not a file", "Name the files in it.");
             using var file = File.OpenRead(path);
             return new(path, All(file));
@@ -41,4 +46,7 @@ sealed class InputException(string name, string code, string message, string hin
     public string Code { get; } = code;
 
     public string Hint { get; } = hint;
+
+    /// <summary>The message as a sentence of its own.</summary>
+    public string Sentence => $"{char.ToUpperInvariant(Message[0])}{Message[1..]}.";
 }

@@ -5,18 +5,17 @@ static class OutputFile
 {
     public static void Write(string path, byte[] bytes)
     {
-        var full = Path.GetFullPath(path);
-        var beside = $"{full}.{Environment.ProcessId}.part";
         try
         {
+            if (path.Length == 0) throw new OutputException(path, "it has no name");
+            var full = Path.GetFullPath(path);
             if (Directory.Exists(full)) throw new OutputException(path, "it is a folder");
-            File.WriteAllBytes(beside, bytes);
-            File.Move(beside, full, overwrite: true);
+            if (IsDevice(full)) File.WriteAllBytes(full, bytes);
+            else Replace(Behind(full), bytes);
         }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or NotSupportedException)
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {
-            Remove(beside);
-            throw new OutputException(path, failure is DirectoryNotFoundException ? "there is no such folder" : failure.Message);
+            throw new OutputException(path, Explain(failure));
         }
     }
 
@@ -26,11 +25,41 @@ static class OutputFile
         {
             Directory.CreateDirectory(path);
         }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or NotSupportedException)
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {
             throw new OutputException(path, "the folder cannot be made");
         }
     }
+
+    static void Replace(string path, byte[] bytes)
+    {
+        var beside = $"{path}.{Environment.ProcessId}.part";
+        try
+        {
+            File.WriteAllBytes(beside, bytes);
+            File.Move(beside, path, overwrite: true);
+        }
+        catch
+        {
+            Remove(beside);
+            throw;
+        }
+    }
+
+    // A link stays a link: what it leads to is replaced.
+    static string Behind(string path) =>
+        new FileInfo(path).LinkTarget is null ? path : File.ResolveLinkTarget(path, returnFinalTarget: true)!.FullName;
+
+    // Devices and pipes (/dev/null, /dev/stdout, /proc/self/fd/3) are written to; replacing one would break it for everybody.
+    static bool IsDevice(string path) =>
+        !OperatingSystem.IsWindows() && (path.StartsWith("/dev/", StringComparison.Ordinal) || path.StartsWith("/proc/", StringComparison.Ordinal));
+
+    static string Explain(Exception failure) => failure switch
+    {
+        DirectoryNotFoundException => "there is no such folder",
+        UnauthorizedAccessException => "it is not allowed",
+        _ => failure.Message.TrimEnd('.'),
+    };
 
     static void Remove(string path)
     {

@@ -6,6 +6,13 @@ namespace FixScore.Cli.Terminal;
 /// <summary>Prints for people: headings, wrapped text, tables. Text is never read as styling.</summary>
 sealed class Canvas
 {
+    const int WidestCell = 60;
+    const int LongestHeading = 240;
+    const int LongestText = 2000;
+
+    static readonly Style Strong = new(decoration: Decoration.Bold);
+    static readonly Style Quiet = new(decoration: Decoration.Dim);
+
     readonly IAnsiConsole console;
 
     public Canvas(Streams streams)
@@ -21,18 +28,30 @@ sealed class Canvas
         console.Profile.Capabilities.Unicode = true;
     }
 
-    public void Heading(string text) => Line(text, new Style(decoration: Decoration.Bold));
+    public void Heading(string text) => Line(Plain.Text(text, LongestHeading), Strong);
 
     public void Line(string text = "") => Line(text, Style.Plain);
+
+    /// <summary>A line to copy: never wrapped.</summary>
+    public void Code(string text) => console.Profile.Out.Writer.WriteLine(Plain.Text(text));
 
     /// <summary>Wrapped text, set in by two spaces for each level; what follows the first line hangs by the mark's width.</summary>
     public void Item(int level, string mark, string text, bool quiet = false)
     {
-        var grid = new Grid().AddColumn(new GridColumn().NoWrap().PadLeft(2 * level).PadRight(mark.Length > 0 ? 1 : 0).Width(mark.Length)).AddColumn(new GridColumn().Padding(0, 0));
-        grid.AddRow(Cell(mark), new Text(Plain.Text(text), quiet ? new Style(decoration: Decoration.Dim) : Style.Plain));
+        var grid = new Grid().AddColumn(Fixed(mark.Length, 2 * level, mark.Length > 0 ? 1 : 0)).AddColumn(new GridColumn().Padding(0, 0));
+        Print(grid.AddRow(Cell(mark), new Text(Plain.Text(text, LongestText), quiet ? Quiet : Style.Plain)));
+    }
+
+    /// <summary>Terms with what they mean beside them.</summary>
+    public void Terms(IEnumerable<(string Term, string Text)> rows)
+    {
+        var all = rows.ToArray();
+        var grid = new Grid().AddColumn(Fixed(all.Max(row => row.Term.Length), 2, 2)).AddColumn(new GridColumn().Padding(0, 0));
+        foreach (var (term, text) in all) grid.AddRow(Cell(term), new Text(Plain.Text(text)));
         Print(grid);
     }
 
+    /// <summary>A table with a blank line above and below. Numbers stand to the right and are never broken.</summary>
     public void Table(IEnumerable<(string Title, bool Numeric)> columns, IEnumerable<string[]> rows)
     {
         var table = new Table().Border(TableBorder.Simple);
@@ -42,9 +61,11 @@ sealed class Canvas
         Print(table);
     }
 
-    void Line(string text, Style style) => Print(new Text(Plain.Text(text), style), lineBreak: true);
+    static GridColumn Fixed(int width, int left, int right) => new GridColumn().NoWrap().PadLeft(left).PadRight(right).Width(width);
 
-    static IRenderable Cell(string text) => new Text(Plain.Text(text));
+    static IRenderable Cell(string text) => new Text(Plain.Text(text, WidestCell));
+
+    void Line(string text, Style style) => Print(new Text(Plain.Text(text, LongestText), style), lineBreak: true);
 
     // Lines carry no blanks at their ends, so that redirected output can be compared.
     void Print(IRenderable content, bool lineBreak = false)

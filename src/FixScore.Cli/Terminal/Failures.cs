@@ -1,8 +1,9 @@
+using System.Globalization;
 using FixScore.Cli.Files;
 
 namespace FixScore.Cli.Terminal;
 
-/// <summary>Turns what can go wrong into a sentence and an exit code.</summary>
+/// <summary>Turns what can go wrong into a sentence, what to do, and an exit code.</summary>
 static class Failures
 {
     public static int Guard(Streams streams, Func<int> run)
@@ -15,37 +16,47 @@ static class Failures
         {
             return ExitCode.Interrupted;
         }
-        catch (InputException failure)
+        catch (Exception failure) when (Known(failure) is var known && (known.Code != ExitCode.Bug || !IsDebugging))
         {
-            return Say(streams, ExitCode.InvalidInput, $"{failure.Name} {failure.Code} {failure.Message}", failure.Hint);
-        }
-        catch (CriterionFaultException failure)
-        {
-            return Say(streams, ExitCode.PluginFailed,
-                [.. failure.Faults.Select(fault => $"The criterion {fault.Criterion} of {fault.Plugin} failed at {fault.Node} ({fault.Code}: {string.Join(", ", fault.Values.Select(value => value.Value.ToString(System.Globalization.CultureInfo.InvariantCulture)))})."),
-                 "No score was made. --tolerant counts it as the whole scale and names it in the result."]);
-        }
-        catch (PluginFileException failure)
-        {
-            return Say(streams, ExitCode.PluginFailed, failure.Message);
-        }
-        catch (OutputException failure)
-        {
-            return Say(streams, ExitCode.OutputFailed, failure.Message);
-        }
-        catch (IOException failure)
-        {
-            return Say(streams, ExitCode.OutputFailed, $"Output cannot be written: {failure.Message}");
-        }
-        catch (Exception failure) when (Environment.GetEnvironmentVariable("FIXSCORE_DEBUG") is null or "")
-        {
-            return Say(streams, ExitCode.Bug, $"This is a bug in fixscore ({failure.GetType().Name}). Set FIXSCORE_DEBUG=1 and run it again to see where.");
+            return Say(streams, known);
         }
     }
 
-    static int Say(Streams streams, int code, params string[] lines)
+    static bool IsDebugging => Environment.GetEnvironmentVariable("FIXSCORE_DEBUG") is { Length: > 0 };
+
+    static (int Code, string[] What, string Hint) Known(Exception failure) => failure switch
     {
-        foreach (var line in lines) streams.Error.WriteLine(Plain.Text(line, 1000));
-        return code;
+        UsageException => (ExitCode.Usage, [failure.Message], ""),
+        InputException input => (ExitCode.InvalidInput, [$"{input.Name} {input.Code} {input.Message}"], input.Hint),
+        CriterionFaultException faults => (ExitCode.PluginFailed, [.. faults.Faults.Select(Text)],
+            "No score was made. --tolerant counts a failed criterion as the whole scale and names it in the result."),
+        RecordCheckException => (ExitCode.PluginFailed, [failure.Message], "Tell whoever wrote the plugin, or leave it out."),
+        PluginFileException => (ExitCode.PluginFailed, [failure.Message], ""),
+        OutputException => (ExitCode.OutputFailed, [failure.Message], "Nothing was written in its place."),
+        IOException => (ExitCode.OutputFailed, [$"Output cannot be written: {failure.Message}"], ""),
+        _ => (ExitCode.Bug, [$"This is a bug in fixscore ({failure.GetType().Name})."], "Set FIXSCORE_DEBUG=1 and run it again to see where."),
+    };
+
+    static string Text(ScoreFault fault) =>
+        $"The criterion {fault.Criterion} of {fault.Plugin} failed at {fault.Node} ({fault.Code}: {string.Join(", ", fault.Values.Select(value => value.Value.ToString(CultureInfo.InvariantCulture)))}).";
+
+    static int Say(Streams streams, (int Code, string[] What, string Hint) known)
+    {
+        try
+        {
+            foreach (var line in known.What) streams.Error.WriteLine(Plain.Text(line, 1000));
+            if (known.Hint.Length > 0) streams.Error.WriteLine("  " + known.Hint);
+        }
+        catch (IOException)
+        {
+            // Nobody listens: the exit code has to do.
+        }
+        return known.Code;
     }
 }
+
+/// <summary>A command line that cannot be meant.</summary>
+sealed class UsageException(string message) : Exception(message);
+
+/// <summary>A record check of a plugin that threw.</summary>
+sealed class RecordCheckException(string file, Exception inner) : Exception($"A record check of a plugin failed on {file} ({inner.GetType().Name}).", inner);

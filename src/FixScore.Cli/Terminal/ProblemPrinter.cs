@@ -6,6 +6,7 @@ namespace FixScore.Cli.Terminal;
 sealed class ProblemPrinter(Streams streams)
 {
     const int Most = 200;
+    const int Window = 76;
 
     public void Print(string file, IReadOnlyList<LocatedProblem> problems)
     {
@@ -20,21 +21,20 @@ sealed class ProblemPrinter(Streams streams)
         var problem = located.Problem;
         var place = located.Line > 0 ? string.Create(CultureInfo.InvariantCulture, $":{located.Line}:{located.Column}") : "";
         var severity = problem.Severity == Severity.Error ? "" : Word.Of(problem.Severity) + " ";
-        streams.Error.WriteLine(Plain.Text($"{file}{place} {severity}{problem.Code} {problem.Message} ({problem.At})", 1000));
+        var pointer = problem.At == Pointer.Root ? "" : $" ({problem.At})";
+        streams.Error.WriteLine(Plain.Text($"{file}{place} {severity}{problem.Code} {problem.Message}{pointer}", 1000));
         if (located.Source.Length > 0) Carets(located);
-        streams.Error.WriteLine("  " + Plain.Text(problem.Hint, 1000));
+        if (problem.Hint.Length > 0) streams.Error.WriteLine("  " + Plain.Text(problem.Hint, 1000));
     }
 
-    // Tabs and wide characters keep their width above the carets because the blanks before them are copied from the line.
     void Carets(LocatedProblem located)
     {
         var column = located.Column - 1;
         if (column > located.Source.Length) return;
-        var (from, to) = column < 60 ? (0, Math.Min(located.Source.Length, 76)) : (column - 40, Math.Min(located.Source.Length, column + 36));
-        var line = located.Source[from..to];
-        var lead = string.Concat(line.Take(column - from).Select(letter => letter == '\t' ? '\t' : ' '));
+        var from = column < 60 ? 0 : column - 40;
+        var to = Math.Min(located.Source.Length, from + Window);
         var length = Math.Clamp(located.Length, 1, Math.Max(1, to - column));
-        streams.Error.WriteLine("  " + Plain.Text(line.Replace('\t', ' ')));
-        streams.Error.WriteLine("  " + lead.Replace('\t', ' ') + new string('^', length));
+        streams.Error.WriteLine("  " + Plain.Text(located.Source[from..to].Replace('\t', ' ')));
+        streams.Error.WriteLine("  " + new string(' ', column - from) + new string('^', length));
     }
 }

@@ -22,7 +22,7 @@ sealed record Streams(TextWriter Out, TextWriter Error, Stream In, Stream? RawOu
             new StreamWriter(Console.OpenStandardError(), utf8) { AutoFlush = true, NewLine = "\n" },
             Console.OpenStandardInput(), raw,
             plain ? 80 : Math.Clamp(WindowWidth(), 40, 160),
-            !plain && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")),
+            !plain && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")) && Environment.GetEnvironmentVariable("TERM") != "dumb",
             !Console.IsErrorRedirected);
     }
 

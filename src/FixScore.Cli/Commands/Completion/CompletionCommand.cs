@@ -1,23 +1,23 @@
-using System.CommandLine;
-
 namespace FixScore.Cli.Commands.Completion;
 
+// Inside the namespace, so that options here are those of the command line, not of criteria.
+using System.CommandLine;
+
 /// <summary><c>completion SHELL</c>: a script that completes words of the command line.</summary>
-static class CompletionCommand
+sealed class CompletionCommand : AppCommand
 {
-    static readonly Argument<string> Shell = new("SHELL") { Description = "bash, zsh, fish or pwsh." };
+    readonly Argument<string> shell = new("SHELL") { Description = "bash, zsh, fish or pwsh." };
 
-    static CompletionCommand() => Shell.AcceptOnlyFromAmong("bash", "zsh", "fish", "pwsh");
-
-    public static Command Create(Func<ParseResult, CommandSession> session)
+    public CompletionCommand() : base("completion", "Prints a script that completes commands and options in a shell.", "completion bash > fixscore.bash")
     {
-        var command = new Command("completion", "Prints a script that completes commands and options in a shell.") { Shell };
-        command.SetAction(parsed =>
-        {
-            session(parsed).Out.WriteLine(Script(parsed.GetValue(Shell)!));
-            return ExitCode.Done;
-        });
-        return command;
+        shell.AcceptOnlyFromAmong("bash", "zsh", "fish", "pwsh");
+        Add(shell);
+    }
+
+    public override int Run(CommandSession session)
+    {
+        session.Out.WriteLine(Script(session.Parsed.GetValue(shell)!).ReplaceLineEndings("\n"));
+        return ExitCode.Done;
     }
 
     // The program answers the directive [suggest:POSITION] with one word a line.
@@ -26,17 +26,22 @@ static class CompletionCommand
         "bash" => """
             # bash: add to ~/.bashrc:  source <(fixscore completion bash)
             _fixscore() {
-                local IFS=$'\n'
-                COMPREPLY=($(compgen -W "$(fixscore "[suggest:${COMP_POINT}]" "${COMP_LINE}" 2>/dev/null)" -- "${COMP_WORDS[COMP_CWORD]}"))
+                local IFS=$'\n' word="${COMP_WORDS[COMP_CWORD]}" words
+                words="$(fixscore "[suggest:${COMP_POINT}]" "${COMP_LINE}" 2>/dev/null)"
+                # Options only where one was begun: else files would never be offered.
+                [[ "$word" == -* ]] || words="$(grep -v '^[-/]' <<< "$words")"
+                COMPREPLY=($(compgen -W "$words" -- "$word"))
             }
             complete -o default -F _fixscore fixscore
             """,
         "zsh" => """
             # zsh: add to ~/.zshrc:  source <(fixscore completion zsh)
             _fixscore() {
-                local -a words
-                words=("${(@f)$(fixscore "[suggest:${CURSOR}]" "${BUFFER}" 2>/dev/null)}")
-                compadd -a words || _files
+                local -a found
+                found=("${(@f)$(fixscore "[suggest:${CURSOR}]" "${BUFFER}" 2>/dev/null)}")
+                # Options only where one was begun: else files would never be offered.
+                [[ "${words[CURRENT]}" == -* ]] || found=("${(@)found:#[-/]*}")
+                compadd -- "${(@)found:#}" || _files
             }
             compdef _fixscore fixscore
             """,

@@ -6,9 +6,14 @@ namespace FixScore.Cli.Commands.Criteria;
 /// <summary>Criteria as JSON.</summary>
 static class CriteriaJson
 {
+    static readonly Scale Example = new(0, 100);
+
     public static byte[] Of(Catalogue catalogue) => JsonOutput.Write(json =>
     {
         json.WriteStartObject();
+        json.WriteStartObject("pointsOfDefaultsAreOn");
+        Bounds(json, Example.Min, Example.Max);
+        json.WriteEndObject();
         json.WriteStartArray("criteria");
         foreach (var criterion in catalogue.Criteria) Criterion(json, criterion);
         json.WriteEndArray();
@@ -32,12 +37,12 @@ static class CriteriaJson
         foreach (var member in info.Reads) json.WriteStringValue(member);
         json.WriteEndArray();
         json.WriteStartArray("options");
-        foreach (var option in info.Options) Option(json, option);
+        foreach (var (option, value) in OptionValues.DefaultsOf(info, Example).All) Option(json, option, value);
         json.WriteEndArray();
         json.WriteEndObject();
     }
 
-    static void Option(Utf8JsonWriter json, Option option)
+    static void Option(Utf8JsonWriter json, Option option, object value)
     {
         json.WriteStartObject();
         json.WriteString("name", option.Name);
@@ -48,6 +53,8 @@ static class CriteriaJson
         if (option is CountOption count) Bounds(json, count.Min, count.Max);
         if (option is IChoiceOption choice) Words(json, choice.Words);
         if (option is LevelsOption levels) Words(json, levels.Words);
+        json.WritePropertyName("default");
+        OptionJson.Write(json, option, value);
         json.WriteEndObject();
     }
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using FixScore.Cli.Commands.Score;
 using FixScore.Cli.Files;
 using FixScore.Cli.Installed;
 using FixScore.Reporting;
@@ -11,31 +10,22 @@ namespace FixScore.Cli.Commands.Demo;
 using System.CommandLine;
 
 /// <summary><c>demo</c>: the main job on the embedded records.</summary>
-static class DemoCommand
+sealed class DemoCommand : AppCommand
 {
-    const string Title = "Four slate tablets before a tender";
-
-    const string Story =
-        "A school district's repair workshop took two units of each tablet apart, swapped parts between them and put them together again. "
-        + "The district asks which one it can keep running. Makers, models and records are invented.";
-
     static readonly string[] ProfileIds = ["bench-balanced", "bench-limiting"];
-    static readonly Option<string> Out = new("--out") { Description = "Where to write the score documents and the page.", HelpName = "DIR", DefaultValueFactory = _ => "fixscore-demo" };
 
-    public static Command Create(Func<ParseResult, CommandSession> session)
-    {
-        var command = new Command("demo", "Runs the main job on four embedded records and says what it wrote where.") { Out };
-        command.SetAction(parsed => Run(session(parsed), parsed.GetValue(Out)!));
-        return command;
-    }
+    readonly Option<string> @out = new("--out") { Description = "Where to write the score documents and the page; ./fixscore-demo unless given.", HelpName = "DIR", DefaultValueFactory = _ => "fixscore-demo" };
 
-    static int Run(CommandSession session, string folder)
+    public DemoCommand() : base("demo", "Runs the main job on four embedded records and says what it wrote where.", "demo", "demo --out tablets") => Add(@out);
+
+    public override int Run(CommandSession session)
     {
+        var folder = session.Parsed.GetValue(@out)!;
         var records = Resources.Names("demo/").Select(name => (Name: name["demo/".Length..], Text: Resources.Bytes(name))).ToArray();
         var judgements = Judge(session, [.. records.Select(record => record.Text)]);
-        var files = Write(session, folder, records, judgements);
+        Write(session, folder, records, judgements);
         if (session.AsJson) session.Write(null, JsonOutput.List(judgements.Select(each => each.Score.ToJson())));
-        else new DemoView(session).Show(Title, Story, judgements, folder, files);
+        else new DemoView(session).Show(judgements, folder);
         return ExitCode.Done;
     }
 
@@ -49,20 +39,12 @@ static class DemoCommand
                    select new Judgement(document.Record, profile, Scorer.Score(document, profile, cancellation: session.Cancellation))];
     }
 
-    static ImmutableArray<string> Write(CommandSession session, string folder, (string Name, byte[] Text)[] records, ImmutableArray<Judgement> judgements)
+    static void Write(CommandSession session, string folder, (string Name, byte[] Text)[] records, ImmutableArray<Judgement> judgements)
     {
         OutputFile.MakeFolder(folder);
-        var files = ImmutableArray.CreateBuilder<string>();
-        void Put(string name, byte[] bytes)
-        {
-            session.Write(Path.Combine(folder, name), bytes);
-            files.Add(name);
-        }
-        Put("summary.html", SummaryPage.Render(Title, Story, judgements, session.Culture));
+        void Put(string name, byte[] bytes) => session.Write(Path.Combine(folder, name), bytes);
+        Put(DemoView.PageName, SummaryPage.Render(DemoView.Title, DemoView.Story, judgements, session.Culture));
         foreach (var (name, text) in records) Put(name, text);
-        foreach (var each in judgements) Put(ScoreName(each), each.Score.ToJson());
-        return files.DrainToImmutable();
+        foreach (var each in judgements) Put(DemoView.ScoreName(each), each.Score.ToJson());
     }
-
-    internal static string ScoreName(Judgement judgement) => $"{judgement.Record.Id}.{judgement.Profile.Id}.score.json";
 }

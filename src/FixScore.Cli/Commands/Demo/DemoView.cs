@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FixScore.Cli.Commands.Score;
+using FixScore.Cli.Terminal;
 using FixScore.Reporting;
 
 namespace FixScore.Cli.Commands.Demo;
@@ -7,46 +8,57 @@ namespace FixScore.Cli.Commands.Demo;
 /// <summary>What the demo tells.</summary>
 sealed class DemoView(CommandSession session)
 {
-    public void Show(string title, string story, ImmutableArray<Judgement> judgements, string folder, ImmutableArray<string> files)
+    public const string Title = "Four slate tablets before a tender";
+
+    public const string Story =
+        "A school district's repair workshop took two units of each tablet apart, swapped parts between them and put them together again. "
+        + "The district asks which one it can keep running. Makers, models and records are invented.";
+
+    public const string PageName = "summary.html";
+
+    readonly Canvas canvas = session.Canvas;
+
+    public static string ScoreName(Judgement judgement) => $"{judgement.Record.Id}.{judgement.Profile.Id}.score.json";
+
+    public void Show(ImmutableArray<Judgement> judgements, string folder)
     {
-        var canvas = session.Canvas;
-        canvas.Heading(title);
-        canvas.Line(story);
+        canvas.Heading(Title);
+        canvas.Line(Story);
         canvas.Line();
-        foreach (var ranked in judgements.GroupBy(each => each.Profile.Id)) Ranked(canvas, [.. ranked]);
-        WeakestPoint(canvas, Judgement.Ranked(judgements.Where(each => each.Profile.Id == judgements[0].Profile.Id))[0]);
-        Files(canvas, judgements, folder, files);
+        var profiles = judgements.GroupBy(each => each.Profile).ToArray();
+        foreach (var profile in profiles) Ranked(profile.Key, profile);
+        WeakestPoint(Placing.Of(profiles[0])[0].Judgement);
+        Files(judgements, folder);
     }
 
-    void Ranked(Terminal.Canvas canvas, ImmutableArray<Judgement> judgements)
+    void Ranked(Profile profile, IEnumerable<Judgement> judgements)
     {
-        var profile = judgements[0].Profile;
-        canvas.Heading($"By {profile.Title} ({profile.Id} {profile.Version}), 0 to 100, more is better");
-        canvas.Table([("", true), ("Device", false), ("Points", true), ("Fully known", true), ("Against the next", false)], Ranking.Of(judgements).Select(place => (string[])[
-            session.Shown.Number(place.Rank), place.Judgement.Device, session.Shown.Points(place.Judgement.Score.Shown),
-            session.Shown.Percent(place.Judgement.Score.Coverage), place.Remark]));
-        canvas.Line();
+        var scale = profile.Scale;
+        canvas.Heading($"By {profile.Title} ({profile.Id} {profile.Version}), {session.Shown.Number(scale.Min)} to {session.Shown.Number(scale.Max)}, more is better");
+        new RankingView(canvas, session.Culture).Show(judgements);
     }
 
-    void WeakestPoint(Terminal.Canvas canvas, Judgement winner)
+    void WeakestPoint(Judgement winner)
     {
         if (winner.Limit is not { } limit) return;
         canvas.Heading($"The winner's weakest point: {winner.Device}");
-        canvas.Line($"{limit.Title} ({limit.Path}) has {session.Shown.Points(limit.Shown)} points; at its best the low end of the total would rise by {session.Shown.Short(limit.Headroom)}.");
-        foreach (var reason in limit.Reasons) canvas.Item(0, "-", $"{reason.Text} ({Shown.Evidence(winner.Record, reason.Pointers)})");
-        foreach (var missing in limit.Missing) canvas.Item(0, "?", $"{missing.What} ({missing.At.Text})");
+        canvas.Line(new VerdictText(session.Culture).Limit(winner));
+        foreach (var reason in limit.Reasons) canvas.Item(0, "-", $"{reason.Text} ({EvidenceText.Of(winner.Record, reason.Pointers)})");
+        foreach (var missing in VerdictText.Missing(winner, limit.Missing)) canvas.Item(0, "?", missing);
         canvas.Line();
     }
 
-    static void Files(Terminal.Canvas canvas, ImmutableArray<Judgement> judgements, string folder, ImmutableArray<string> files)
+    void Files(ImmutableArray<Judgement> judgements, string folder)
     {
+        var first = judgements[0];
         canvas.Heading($"Written to {folder}");
-        canvas.Item(0, "-", "summary.html: open it in a browser");
-        canvas.Item(0, "-", $"{files.Count(name => name.EndsWith(".score.json", StringComparison.Ordinal))} score documents (*.score.json) and the {judgements.Select(each => each.Record.Id).Distinct().Count()} records");
+        canvas.Terms([
+            (PageName, "the report: open it in a browser"),
+            ("*.score.json", $"{session.Shown.Number(judgements.Length)} score documents, one for each record and profile"),
+            ("*.json", $"the {session.Shown.Number(judgements.Select(each => each.Record.Id).Distinct().Count())} records")]);
         canvas.Line();
         canvas.Line("Check one, or look closer:");
-        var first = judgements[0];
-        canvas.Line($"  fixscore verify {folder}/{DemoCommand.ScoreName(first)} --record {folder}/{first.Record.Id}.json");
-        canvas.Line($"  fixscore score {folder}/{first.Record.Id}.json --profile {first.Profile.Id} --explain");
+        canvas.Code($"  fixscore verify {folder}/{ScoreName(first)} --record {folder}/{first.Record.Id}.json");
+        canvas.Code($"  fixscore score {folder}/{first.Record.Id}.json --profile {first.Profile.Id} --explain");
     }
 }

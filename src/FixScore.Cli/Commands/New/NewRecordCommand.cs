@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Text;
-using System.Text.Json;
 using System.Text.Json.Nodes;
 using FixScore.Cli.Files;
 using FixScore.Cli.Installed;
@@ -10,46 +7,38 @@ namespace FixScore.Cli.Commands.New;
 // Inside the namespace, so that options here are those of the command line, not of criteria.
 using System.CommandLine;
 
-/// <summary><c>new record</c>: an empty record, or the next one of a device that was recorded before.</summary>
-static class NewRecordCommand
+/// <summary><c>new record</c>: a first record, or the next one of a device that was recorded before.</summary>
+sealed class NewRecordCommand : AppCommand
 {
-    static readonly Option<string?> From = new("--from") { Description = "Start from an older record: parts, joints and tools are kept, what was observed is not.", HelpName = "OLD" };
-    static readonly Option<string> Id = new("--id") { Description = "Id of the new record.", HelpName = "ID", DefaultValueFactory = _ => "new-record" };
-    static readonly Option<DateOnly> Date = new("--date") { Description = "Day of the assessment; today unless given.", HelpName = "DATE", DefaultValueFactory = _ => Today() };
-    static readonly Option<string?> Out = new("--out") { Description = "Write it to this file.", HelpName = "FILE" };
+    readonly Option<string?> from = new("--from") { Description = "Start from an older record: how the device is built is kept, what was observed on the bench is not.", HelpName = "OLD" };
+    readonly Option<string> id = new("--id") { Description = "Id of the new record.", HelpName = "ID", DefaultValueFactory = _ => "new-record" };
+    readonly Option<DateOnly> date = DateOption.Of("--date", "Day of the assessment; today unless given.");
+    readonly Option<string?> @out = new("--out") { Description = "Write it to this file.", HelpName = "FILE" };
 
-    public static Command Create(Func<ParseResult, CommandSession> session)
+    public NewRecordCommand() : base("record", "A teardown record to fill in.", "new record --id slate-4 --out slate-4.json", "new record --from slate-3.json --id slate-4 --date 2026-05-01")
     {
-        var command = new Command("record", "A teardown record to fill in.") { From, Id, Date, Out };
-        command.SetAction(parsed => Run(session(parsed)));
-        return command;
+        foreach (var option in (Option[])[from, id, date, @out]) Add(option);
     }
 
-    static int Run(CommandSession session)
+    public override int Run(CommandSession session)
     {
-        var (id, date) = (session.Parsed.GetValue(Id)!, session.Parsed.GetValue(Date).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
-        var record = session.Parsed.GetValue(From) is { } old ? NextRecord(session, old) : (JsonObject)JsonNode.Parse(Resources.Bytes("new/record.json"))!;
+        var record = session.Parsed.GetValue(from) is { } old ? NextRecord(session, old) : (JsonObject)JsonNode.Parse(Resources.Bytes("new/record.json"))!;
         if (record is null) return ExitCode.InvalidInput;
-        record["id"] = id;
-        record["assessment"]!["date"] = date;
+        record["id"] = session.Parsed.GetValue(id);
+        record["assessment"]!["date"] = DateOption.Text(session.Parsed.GetValue(date));
         var bytes = JsonOutput.Write(json => record.WriteTo(json));
-        var result = RecordFile.Read(bytes, session.Catalogue);
+        var result = session.CheckRecord(new("the new record", bytes));
         session.Problems.Print("the new record", [.. result.Problems.Where(each => each.Problem.Severity == Severity.Error)]);
         if (!result.IsValid) return ExitCode.InvalidInput;
-        session.Write(session.Parsed.GetValue(Out), bytes);
+        session.Write(session.Parsed.GetValue(@out), bytes);
         return ExitCode.Done;
     }
 
     static JsonObject? NextRecord(CommandSession session, string path)
     {
         var input = session.Read(path);
-        var old = RecordFile.Read(input.Bytes, session.Catalogue);
+        var old = session.CheckRecord(input);
         session.Problems.Print(input.Name, old.Problems);
-        if (!old.IsValid) return null;
-        var text = input.Bytes.Span.StartsWith("\uFEFF"u8) ? input.Bytes.Span[3..] : input.Bytes.Span;
-        return RecordSkeleton.Of((JsonObject)JsonNode.Parse(text)!);
+        return old.IsValid ? RecordSkeleton.Of((JsonObject)JsonNode.Parse(input.WithoutMark.Span)!) : null;
     }
-
-    // The one place where the clock is read: a default for people, not a result.
-    static DateOnly Today() => DateOnly.FromDateTime(DateTime.Today);
 }

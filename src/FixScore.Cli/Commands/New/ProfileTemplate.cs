@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text.Json;
 using FixScore.Cli.Files;
 
@@ -58,7 +57,11 @@ static class ProfileTemplate
         json.WriteString("note", $"Why it weighs what it does. It measures: {criterion.Info.Measures}.");
         json.WriteString("criterion", criterion.Info.Id);
         json.WriteStartObject("options");
-        foreach (var (option, value) in OptionValues.DefaultsOf(criterion.Info, Scale).All) Option(json, option, value);
+        foreach (var (option, value) in OptionValues.DefaultsOf(criterion.Info, Scale).All)
+        {
+            json.WritePropertyName(option.Name);
+            OptionJson.Write(json, option, value);
+        }
         json.WriteEndObject();
         if (criterion is IPartCriterion)
         {
@@ -70,49 +73,4 @@ static class ProfileTemplate
         }
         json.WriteEndObject();
     }
-
-    static void Option(Utf8JsonWriter json, Option option, object value)
-    {
-        json.WritePropertyName(option.Name);
-        switch (value)
-        {
-            case decimal number: json.WriteNumberValue(Trimmed(number)); break;
-            case int count: json.WriteNumberValue(count); break;
-            case bool flag: json.WriteBooleanValue(flag); break;
-            case Bands bands: Bands(json, bands); break;
-            case Levels levels: Levels(json, levels); break;
-            case ImmutableArray<string> words: Words(json, words); break;
-            default: json.WriteStringValue(((IChoiceOption)option).WordOf(value)); break;
-        }
-    }
-
-    static void Bands(Utf8JsonWriter json, Bands bands)
-    {
-        json.WriteStartArray();
-        foreach (var band in bands.Entries)
-        {
-            json.WriteStartObject();
-            json.WriteNumber(bands.Form switch { BandForm.AtMost => "atMost", BandForm.AtLeast => "atLeast", _ => "at" }, Trimmed(band.Limit));
-            json.WriteNumber("points", Trimmed(band.Points));
-            json.WriteEndObject();
-        }
-        json.WriteEndArray();
-    }
-
-    static void Levels(Utf8JsonWriter json, Levels levels)
-    {
-        json.WriteStartObject();
-        foreach (var level in levels.Entries) json.WriteNumber(level.Word, Trimmed(level.Points));
-        json.WriteEndObject();
-    }
-
-    static void Words(Utf8JsonWriter json, ImmutableArray<string> words)
-    {
-        json.WriteStartArray();
-        foreach (var word in words) json.WriteStringValue(word);
-        json.WriteEndArray();
-    }
-
-    // 60.0 becomes 60: dividing by a one with all decimals drops the zeros that a product leaves.
-    static decimal Trimmed(decimal number) => number / 1.0000000000000000000000000000m;
 }

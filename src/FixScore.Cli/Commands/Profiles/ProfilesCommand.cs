@@ -1,5 +1,4 @@
 using System.Text;
-using FixScore.Cli.Files;
 
 namespace FixScore.Cli.Commands.Profiles;
 
@@ -7,49 +6,22 @@ namespace FixScore.Cli.Commands.Profiles;
 using System.CommandLine;
 
 /// <summary><c>profiles</c>: what is installed.</summary>
-static class ProfilesCommand
+sealed class ProfilesCommand : AppCommand
 {
-    static readonly Option<bool> Schema = new("--schema") { Description = "JSON Schema of profiles, with the options of the criteria installed." };
+    readonly Option<bool> schema = new("--schema") { Description = "JSON Schema of profiles, with the options of the criteria installed." };
 
-    public static Command Create(Func<ParseResult, CommandSession> session)
-    {
-        var command = new Command("profiles", "Lists the profiles installed.") { Schema };
-        command.SetAction(parsed => Run(session(parsed), parsed.GetValue(Schema)));
-        return command;
-    }
+    public ProfilesCommand() : base("profiles", "Lists the profiles installed.", "profiles --profiles my-profiles", "profiles --schema > profile.schema.json") => Add(schema);
 
-    static int Run(CommandSession session, bool schema)
+    public override int Run(CommandSession session)
     {
-        if (schema)
+        if (session.Parsed.GetValue(schema))
         {
             session.Write(null, Encoding.UTF8.GetBytes(Schemas.ProfileFor(session.Catalogue) + "\n"));
             return ExitCode.Done;
         }
         var read = session.Library.Entries.Select(entry => (Entry: entry, Result: ProfileFile.Read(entry.Text, session.Catalogue, session.Library))).ToArray();
         foreach (var (entry, result) in read) session.Problems.Print(entry.From, result.Problems);
-        var profiles = read.Where(each => each.Result.IsValid).Select(each => (each.Entry.From, Profile: each.Result.Value!)).ToArray();
-        if (session.AsJson) session.Write(null, Json(profiles));
-        else session.Canvas.Table([("Profile", false), ("Version", false), ("Title", false), ("Status", false), ("From", false)],
-            profiles.Select(each => (string[])[each.Profile.Id, each.Profile.Version, each.Profile.Title, Word.Of(each.Profile.Status), each.From]));
+        new ProfilesView(session).Show([.. read.Where(each => each.Result.IsValid).Select(each => (each.Entry.From, each.Result.Value!))]);
         return read.All(each => each.Result.IsValid) ? ExitCode.Done : ExitCode.InvalidInput;
     }
-
-    static byte[] Json((string From, Profile Profile)[] profiles) => JsonOutput.Write(json =>
-    {
-        json.WriteStartObject();
-        json.WriteStartArray("profiles");
-        foreach (var (from, profile) in profiles)
-        {
-            json.WriteStartObject();
-            json.WriteString("id", profile.Id);
-            json.WriteString("version", profile.Version);
-            json.WriteString("title", profile.Title);
-            json.WriteString("status", Word.Of(profile.Status));
-            json.WriteString("digest", profile.Digest);
-            json.WriteString("from", from);
-            json.WriteEndObject();
-        }
-        json.WriteEndArray();
-        json.WriteEndObject();
-    });
 }

@@ -8,54 +8,51 @@ namespace FixScore.Cli.Commands.Score;
 using System.CommandLine;
 
 /// <summary><c>score RECORD... --profile P</c>: score documents; as text with several records also a ranking.</summary>
-static class ScoreCommand
+sealed class ScoreCommand : AppCommand
 {
-    static readonly Argument<string[]> Records = new("RECORD") { Description = "Teardown records; - for standard input.", Arity = ArgumentArity.OneOrMore };
-    static readonly Option<string> ProfileName = new("--profile") { Description = "The rules: an id, id@version, or a file.", HelpName = "PROFILE", Required = true };
-    static readonly Option<bool> Explain = new("--explain") { Description = "Everything that was observed, which rule, how many points, what is missing." };
-    static readonly Option<bool> Tolerant = new("--tolerant") { Description = "A criterion that fails counts as the whole scale instead of ending the run." };
-    static readonly Option<string?> Out = new("--out") { Description = "Write the score documents to this file.", HelpName = "FILE" };
+    readonly Argument<string[]> records = new("RECORD") { Description = "Teardown records; - for standard input.", Arity = ArgumentArity.OneOrMore };
+    readonly Option<string> profileName = new("--profile") { Description = "The rules: an id, id@version, or a file.", HelpName = "PROFILE", Required = true };
+    readonly Option<bool> explain = new("--explain") { Description = "Everything that was observed, which rule, how many points, what is missing." };
+    readonly Option<bool> tolerant = new("--tolerant") { Description = "A criterion that fails counts as the whole scale instead of ending the run." };
+    readonly Option<string?> @out = new("--out") { Description = "Write the score document to this file; a list of them when there are several records.", HelpName = "FILE" };
 
-    public static Command Create(Func<ParseResult, CommandSession> session)
+    public ScoreCommand() : base("score", "Scores teardown records by a profile.",
+        "score slate-3.json --profile bench-balanced --explain", "score slate-2.json slate-3.json --profile bench-limiting", "score - --profile my-profile.json --json < slate-3.json")
     {
-        var command = new Command("score", "Scores teardown records by a profile.") { Records, ProfileName, Explain, Tolerant, Out };
-        command.SetAction(parsed => Run(session(parsed)));
-        return command;
+        Add(records);
+        foreach (var option in (Option[])[profileName, explain, tolerant, @out]) Add(option);
+        profileName.CompletionSources.Add(_ => Installed.Installation.ProfileNames);
     }
 
-    static int Run(CommandSession session)
+    public override int Run(CommandSession session)
     {
-        var profile = session.ReadProfile(session.Parsed.GetValue(ProfileName)!);
-        var records = session.Parsed.GetValue(Records)!.Select(path => (Path: path, Document: session.ReadRecord(path))).ToArray();
-        if (profile is null || records.Any(record => record.Document is null)) return ExitCode.InvalidInput;
-        if (records.Select(record => Mismatch(session, record.Path, record.Document!, profile)).ToArray().Contains(true)) return ExitCode.InvalidInput;
-        var mode = session.Parsed.GetValue(Tolerant) ? ScoringMode.Tolerant : ScoringMode.Strict;
-        using var progress = Terminal.Progress.Start(session, "Scoring");
-        ImmutableArray<Judgement> judgements =
-            [.. records.Select(record => new Judgement(record.Document!.Record, profile, Scorer.Score(record.Document, profile, mode, session.Cancellation)))];
-        Write(session, judgements);
+        var profile = session.ReadProfile(session.Parsed.GetValue(profileName)!);
+        var read = session.Parsed.GetValue(records)!.Select(path => (Path: path, Document: session.ReadRecord(path))).ToArray();
+        if (profile is null || read.Any(record => record.Document is null)) return ExitCode.InvalidInput;
+        // All records that the profile is not for are named, not only the first.
+        if (read.Count(record => !session.Fits(record.Path, record.Document!, profile)) > 0) return ExitCode.InvalidInput;
+        Write(session, Judge(session, [.. read.Select(record => record.Document!)], profile));
         return ExitCode.Done;
     }
 
-    // All records that a profile is not for are named, not only the first.
-    static bool Mismatch(CommandSession session, string path, RecordDocument document, Profile profile)
+    ImmutableArray<Judgement> Judge(CommandSession session, ImmutableArray<RecordDocument> documents, Profile profile)
     {
-        if (ProfileMismatchException.For(document.Record.Device, profile) is not { } mismatch) return false;
-        session.Problems.Print(path, mismatch.Problem);
-        return true;
+        var mode = session.Parsed.GetValue(tolerant) ? ScoringMode.Tolerant : ScoringMode.Strict;
+        using var progress = Terminal.Progress.Start(session, "Scoring");
+        return [.. documents.Select(document => new Judgement(document.Record, profile, Scorer.Score(document, profile, mode, session.Cancellation)))];
     }
 
-    static void Write(CommandSession session, ImmutableArray<Judgement> judgements)
+    void Write(CommandSession session, ImmutableArray<Judgement> judgements)
     {
-        var documents = judgements.Select(each => each.Score.ToJson()).ToArray();
-        var json = documents.Length == 1 ? documents[0] : JsonOutput.List(documents);
-        var path = session.Parsed.GetValue(Out);
-        if (path is not null) session.Write(path, json);
-        if (session.AsJson && path is null) session.Write(null, json);
+        var path = session.Parsed.GetValue(@out);
+        if (path is not null || session.AsJson) session.Write(path, Json(judgements));
         if (session.AsJson) return;
         var view = new ScoreView(session.Canvas, session.Culture);
-        foreach (var judgement in judgements) view.Show(judgement, session.Parsed.GetValue(Explain));
+        foreach (var judgement in judgements) view.Show(judgement, session.Parsed.GetValue(explain));
         if (judgements.Length > 1) view.ShowRanking(judgements);
-        if (path is not null) session.Canvas.Line($"Score document written to {path}.");
+        if (path is not null) session.Canvas.Line($"{(judgements.Length == 1 ? "Score document" : "Score documents")} written to {path}.");
     }
+
+    static byte[] Json(ImmutableArray<Judgement> judgements) =>
+        judgements.Length == 1 ? judgements[0].Score.ToJson() : JsonOutput.List(judgements.Select(each => each.Score.ToJson()));
 }

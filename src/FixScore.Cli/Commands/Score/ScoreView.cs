@@ -9,71 +9,59 @@ sealed class ScoreView(Canvas canvas, CultureInfo culture)
 {
     const int MostMissing = 6;
 
-    readonly Shown shown = new(culture);
-    readonly AssessorNotes notes = new(culture);
+    readonly VerdictText verdict = new(culture);
+    readonly NotesText notes = new(culture);
+    readonly LineView lines = new(canvas, culture);
 
     public void Show(Judgement judgement, bool explain)
     {
         Head(judgement);
-        canvas.Line();
-        Lines(judgement);
+        lines.Show(judgement);
         if (explain) Notes(judgement);
         else Missing(judgement);
-        foreach (var note in judgement.Score.Notes) canvas.Item(0, "!", note);
+        foreach (var line in notes.Cautions(judgement)) Note(line);
         canvas.Line();
+    }
+
+    public void ShowRanking(IEnumerable<Judgement> judgements)
+    {
+        canvas.Heading("Ranking");
+        new RankingView(canvas, culture).Show(judgements);
     }
 
     void Head(Judgement judgement)
     {
-        var (score, scale) = (judgement.Score, judgement.Profile.Scale);
+        var profile = judgement.Score.Profile;
         canvas.Heading($"{judgement.Device} ({judgement.Record.Id})");
-        canvas.Line($"by {judgement.Profile.Title} ({score.Profile.Id} {score.Profile.Version}), {Word.Of(score.Mode)}");
+        canvas.Line($"by {judgement.Profile.Title} ({profile.Id} {profile.Version}), {Word.Of(judgement.Score.Mode)}");
         canvas.Line();
-        canvas.Heading($"{shown.Points(score.Shown)} points of {shown.Number(scale.Min)} to {shown.Number(scale.Max)}{ClassText(score)}");
-        canvas.Line($"{shown.Percent(score.Coverage)} of the weight is fully known.");
-        foreach (var gate in score.Gates) canvas.Item(0, "!", notes.GateText(gate));
-        if (judgement.Limit is { } limit)
-            canvas.Line($"What limits it most: {Where(limit)}; at its best the low end would rise by {shown.Short(limit.Headroom)}.");
+        canvas.Heading(verdict.Total(judgement));
+        canvas.Line($"{verdict.Known(judgement)} {verdict.Limit(judgement)}");
     }
-
-    static string Where(ScoreNode node) => string.Join(", ", node.Path.Split('/').Skip(1));
-
-    static string ClassText(ScoreDocument score) => score.Class is not { } range ? ""
-        : range.Low == range.High ? $": {range.Low}" : $": {range.Low} to {range.High}";
-
-    void Lines(Judgement judgement) => canvas.Table(
-        [("Line", false), ("Points", true), ("Weight", true), ("Of the total", true), ("Headroom", true)],
-        judgement.Score.Nodes.Where(IsShown).Select(node => (string[])[
-            new string(' ', 2 * Depth(node)) + node.Title,
-            shown.Points(node.Shown),
-            node.Weight is { } weight ? shown.Number(weight) : "",
-            node.Contribution is { } ends ? Contribution(ends) : "",
-            shown.Short(node.Headroom)]));
-
-    // Parts are named with --explain; here their roles are enough.
-    static bool IsShown(ScoreNode node) => node.Weight is not null || Depth(node) == 0;
-
-    static int Depth(ScoreNode node) => node.Path.Count(letter => letter == '/');
-
-    string Contribution(Ends ends) => shown.Short(ends.Low) == shown.Short(ends.High) ? shown.Short(ends.Low) : $"{shown.Short(ends.Low)} to {shown.Short(ends.High)}";
 
     void Notes(Judgement judgement)
     {
-        foreach (var line in notes.Of(judgement).SkipLast(judgement.Score.Notes.Length))
+        foreach (var (index, line) in notes.Criteria(judgement).Index())
         {
-            if (line is { Level: 0, Kind: NoteKind.Heading }) canvas.Line();
-            canvas.Item(line.Level, Mark(line.Kind), line.Text, line.Kind == NoteKind.Rule);
+            if (index > 0 && line is { Level: 0, Kind: NoteKind.Heading }) canvas.Line();
+            Note(line);
         }
         canvas.Line();
     }
 
+    void Note(NoteLine line)
+    {
+        if (line is { Level: 0, Kind: NoteKind.Heading }) canvas.Heading(line.Text);
+        else canvas.Item(line.Level, Mark(line.Kind), line.Text, quiet: line.Kind == NoteKind.Rule);
+    }
+
     void Missing(Judgement judgement)
     {
-        var missing = judgement.Score.Nodes.SelectMany(node => node.Missing).Distinct().ToArray();
-        if (missing.Length == 0) return;
+        var missing = VerdictText.Missing(judgement);
+        if (missing.IsEmpty) return;
         canvas.Line("What would narrow it:");
-        foreach (var each in missing.Take(MostMissing)) canvas.Item(0, "?", $"{each.What} ({(each.At.Text.Length == 0 ? "record" : each.At.Text)})");
-        if (missing.Length > MostMissing) canvas.Line($"  and {shown.Number(missing.Length - MostMissing)} more; --explain lists them.");
+        foreach (var each in missing.Take(MostMissing)) canvas.Item(0, "?", each);
+        if (missing.Length > MostMissing) canvas.Line($"  and {(missing.Length - MostMissing).ToString(culture)} more; --explain lists them.");
         canvas.Line();
     }
 
@@ -84,11 +72,4 @@ sealed class ScoreView(Canvas canvas, CultureInfo culture)
         NoteKind.Caution => "!",
         _ => "",
     };
-
-    public void ShowRanking(IReadOnlyCollection<Judgement> judgements)
-    {
-        canvas.Heading("Ranking");
-        canvas.Table([("", true), ("Device", false), ("Points", true), ("Fully known", true), ("Against the next", false)], Ranking.Of(judgements).Select(place => (string[])[
-            shown.Number(place.Rank), place.Judgement.Device, shown.Points(place.Judgement.Score.Shown), shown.Percent(place.Judgement.Score.Coverage), place.Remark]));
-    }
 }

@@ -1,43 +1,47 @@
-using System.CommandLine;
 using System.Text.Json;
+using FixScore.Cli.Files;
 
 namespace FixScore.Cli.Commands.Validate;
 
+// Inside the namespace, so that options here are those of the command line, not of criteria.
+using System.CommandLine;
+
 /// <summary><c>validate FILE...</c>: problems of records and profiles.</summary>
-static class ValidateCommand
+sealed class ValidateCommand : AppCommand
 {
-    static readonly Argument<string[]> Files = new("FILE") { Description = "Records and profiles; - for standard input.", Arity = ArgumentArity.OneOrMore };
+    readonly Argument<string[]> files = new("FILE") { Description = "Records and profiles; - for standard input.", Arity = ArgumentArity.OneOrMore };
 
-    public static Command Create(Func<ParseResult, CommandSession> session)
-    {
-        var command = new Command("validate", "Says everything that is wrong with records and profiles.") { Files };
-        command.SetAction(parsed => Run(session(parsed), parsed.GetValue(Files)!));
-        return command;
-    }
+    public ValidateCommand() : base("validate", "Says everything that is wrong with records and profiles.", "validate slate-3.json my-profile.json", "validate - --json < slate-3.json") => Add(files);
 
-    static int Run(CommandSession session, string[] files)
+    public override int Run(CommandSession session)
     {
-        var checks = files.Select(file => Check(session, file)).ToArray();
-        if (session.AsJson) session.Write(null, ProblemsJson.Of(checks));
-        else Show(session, checks);
+        var checks = session.Parsed.GetValue(files)!.Select(file => Check(session, file)).ToArray();
+        new ValidateView(session).Show(checks);
         return checks.Any(check => check.HasErrors) ? ExitCode.InvalidInput : ExitCode.Done;
     }
 
+    // A file that cannot be read is a problem among others: the rest is looked at all the same.
     static CheckedFile Check(CommandSession session, string file)
-    {
-        var input = session.Read(file);
-        return IsProfile(input.Bytes)
-            ? new(input.Name, "profile", ProfileFile.Read(input.Bytes, session.Catalogue, session.Library).Problems)
-            : new(input.Name, "record", RecordFile.Read(input.Bytes, session.Catalogue).Problems);
-    }
-
-    // What calls itself a profile is read as one; everything else as a record, whose reader says what is wrong.
-    static bool IsProfile(ReadOnlyMemory<byte> text)
     {
         try
         {
-            var reader = new Utf8JsonReader(text.Span, new JsonReaderOptions { MaxDepth = 64 });
-            if (text.Span.StartsWith("\uFEFF"u8)) reader = new Utf8JsonReader(text.Span[3..], new JsonReaderOptions { MaxDepth = 64 });
+            var input = session.Read(file);
+            return IsProfile(input.WithoutMark.Span)
+                ? new(input.Name, "profile", ProfileFile.Read(input.Bytes, session.Catalogue, session.Library).Problems)
+                : new(input.Name, "record", session.CheckRecord(input).Problems);
+        }
+        catch (InputException failure)
+        {
+            return new(failure.Name, "file", [new(Problem.Of(Severity.Error, Pointer.Root, failure.Code, failure.Sentence, failure.Hint), 0, 0)]);
+        }
+    }
+
+    // What calls itself a profile is read as one; everything else as a record, whose reader says what is wrong.
+    static bool IsProfile(ReadOnlySpan<byte> text)
+    {
+        try
+        {
+            var reader = new Utf8JsonReader(text);
             if (!reader.Read() || reader.TokenType != JsonTokenType.StartObject) return false;
             while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
             {
@@ -52,14 +56,5 @@ static class ValidateCommand
             return false;
         }
         return false;
-    }
-
-    static void Show(CommandSession session, CheckedFile[] checks)
-    {
-        foreach (var check in checks)
-        {
-            session.Problems.Print(check.File, check.Problems);
-            session.Canvas.Line($"{check.File}: {check.Summary}");
-        }
     }
 }
