@@ -12,6 +12,7 @@ public sealed class MutationTests
     const int Cases = 3000;
 
     static readonly byte[][] Records = [Encoding.UTF8.GetBytes(EveryMember.Text), Encoding.UTF8.GetBytes(Texts.Bench)];
+    static readonly byte[][] Demos = [.. Texts.Demos.Take(2).Select(File.ReadAllBytes)];
     static readonly byte[] Base = Encoding.UTF8.GetBytes(Texts.Profile);
     static readonly byte[][] Profiles = [Encoding.UTF8.GetBytes(Texts.Example("profile.example.json")), Corpus.Named("profiles/control-extension.json").Bytes];
 
@@ -29,6 +30,10 @@ public sealed class MutationTests
     [Fact]
     public void A_record_with_damaged_bytes_is_read_or_refused() => All(
         each => AssertReadOrRefused(RecordFile.Read(Damaged(Records[each.Text], each.Changes))));
+
+    [Fact]
+    public void A_demo_record_with_damaged_bytes_is_read_or_refused() => All(
+        each => AssertReadOrRefused(RecordFile.Read(Damaged(Demos[each.Text], each.Changes))));
 
     [Fact]
     public void A_profile_with_damaged_members_is_read_or_refused() => All(each =>
