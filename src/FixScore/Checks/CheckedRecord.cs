@@ -24,6 +24,7 @@ sealed class CheckedRecord
 {
     readonly Lazy<EntryPointers> pointers;
     readonly Lazy<PartGroups> groups;
+    readonly Lazy<HashSet<string>> boards;
     readonly Dictionary<string, NamedEntry> byId = new(StringComparer.Ordinal);
 
     public CheckedRecord(TeardownRecord record)
@@ -31,14 +32,19 @@ sealed class CheckedRecord
         Record = record;
         pointers = new(() => new EntryPointers(record));
         groups = new(() => PartGroups.Of(record));
+        boards = new(() => record.Parts.Where(part => part.Role == Roles.Mainboard).Select(part => GroupOf(part.Id)).ToHashSet(StringComparer.Ordinal));
         foreach (var entry in NamedEntries()) byId.TryAdd(entry.Id, entry);
     }
 
     public TeardownRecord Record { get; }
 
-    public PartGroups Groups => groups.Value;
+    /// <summary>The groups that hold a main board, as <see cref="GroupOf"/> names them.</summary>
+    public IReadOnlySet<string> BoardGroups => boards.Value;
 
     public Pointer At(RecordEntry entry) => pointers.Value.Of(entry);
+
+    /// <summary>Names the group of a part: the id of its first part.</summary>
+    public string GroupOf(string part) => groups.Value.Of(part).Parts[0].Id;
 
     public T? Find<T>(string id) where T : NamedEntry => byId.GetValueOrDefault(id) as T;
 

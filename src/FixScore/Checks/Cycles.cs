@@ -5,9 +5,8 @@ sealed class Cycles
 {
     readonly Dictionary<string, string[]> next;
     readonly HashSet<string> seen = new(StringComparer.Ordinal);
-    readonly HashSet<string> told = new(StringComparer.Ordinal);
     readonly Dictionary<string, int> depth = new(StringComparer.Ordinal);
-    readonly List<(string Id, int Tried)> path = [];
+    readonly List<Step> path = [];
 
     Cycles(Dictionary<string, string[]> next) => this.next = next;
 
@@ -26,16 +25,16 @@ sealed class Cycles
         Enter(start);
         while (path.Count > 0)
         {
-            var (id, tried) = path[^1];
-            if (tried == next[id].Length)
+            var step = path[^1];
+            if (step.Tried == next[step.Id].Length)
             {
-                depth.Remove(id);
+                depth.Remove(step.Id);
                 path.RemoveAt(path.Count - 1);
                 continue;
             }
-            path[^1] = (id, tried + 1);
-            var to = next[id][tried];
-            if (depth.TryGetValue(to, out var at) && IsNew(at)) yield return [.. path.Skip(at).Select(step => step.Id)];
+            path[^1] = step with { Tried = step.Tried + 1 };
+            var to = next[step.Id][step.Tried];
+            if (depth.TryGetValue(to, out var at) && step.Told < at) yield return Tell(at);
             Enter(to);
         }
     }
@@ -44,15 +43,13 @@ sealed class Cycles
     {
         if (!next.ContainsKey(id) || !seen.Add(id)) return;
         depth.Add(id, path.Count);
-        path.Add((id, 0));
+        path.Add(new(id, 0, path.Count == 0 ? -1 : path[^1].Told));
     }
 
-    bool IsNew(int from)
+    string[] Tell(int from)
     {
-        for (var i = path.Count - 1; i >= from; i--)
-            if (told.Contains(path[i].Id)) return false;
-        foreach (var (id, _) in path.Skip(from)) told.Add(id);
-        return true;
+        for (var i = from; i < path.Count; i++) path[i] = path[i] with { Told = i };
+        return [.. path.Skip(from).Select(step => step.Id)];
     }
 
     static string[] Turned(string[] cycle, Dictionary<string, int> order)
@@ -60,4 +57,10 @@ sealed class Cycles
         var first = Array.IndexOf(cycle, cycle.MinBy(id => order[id]));
         return [.. cycle[first..], .. cycle[..first]];
     }
+
+    /// <summary>A step of the way that is being tried.</summary>
+    /// <param name="Id">What it is at.</param>
+    /// <param name="Tried">How many of the ways on were tried.</param>
+    /// <param name="Told">Depth of the last step up to here that is in a cycle already told; -1 for none.</param>
+    readonly record struct Step(string Id, int Tried, int Told);
 }

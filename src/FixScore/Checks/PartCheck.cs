@@ -10,12 +10,13 @@ static class PartCheck
 
     static IEnumerable<Problem> AbsentAndPresent(CheckedRecord record)
     {
+        var present = record.Record.Parts.DistinctBy(part => part.Role, StringComparer.Ordinal).ToDictionary(part => part.Role, part => part.Id, StringComparer.Ordinal);
         for (var i = 0; i < record.Record.Absent.Count; i++)
         {
             var role = record.Record.Absent[i];
-            if (record.Record.Parts.FirstOrDefault(part => part.Role == role) is { } part)
+            if (present.TryGetValue(role, out var part))
                 yield return Problem.Of(Severity.Error, Pointer.Root.Child("absent").Child(i), "role-absent-and-present",
-                    "The role '{role}' is said to be absent, but '{part}' has it.", "Remove one of them.", ("role", role), ("part", part.Id));
+                    "The role '{role}' is said to be absent, but '{part}' has it.", "Remove one of them.", ("role", role), ("part", part));
         }
     }
 

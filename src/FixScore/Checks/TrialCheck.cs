@@ -28,10 +28,10 @@ static class TrialCheck
     }
 
     static IEnumerable<Problem> Groups(CheckedRecord record, SwapTrial trial) =>
-        from pair in trial.Installed
-        where record.Find<Part>(pair.Part) is not null
-        let twin = trial.Installed.FirstOrDefault(other => other.Unit != pair.Unit && record.Groups.Of(pair.Part).Holds(other.Part))
-        where twin is not null && string.CompareOrdinal(twin.Part, pair.Part) < 0
+        from same in Named(record, trial)
+        from pair in same.Skip(1)
+        let twin = same.First()
+        where pair.Unit != twin.Unit
         select Problem.Of(Severity.Error, record.At(trial).Child("installed").Child(pair.Part), "swap-splits-group",
             "'{part}' and '{twin}' cannot be separated, yet come from different units.", "Name one of them, or correct the units.",
             ("part", pair.Part), ("twin", twin.Part));
@@ -39,13 +39,15 @@ static class TrialCheck
     // A part named brings along its group, and with it a main board.
     static IEnumerable<Problem> Boards(CheckedRecord record, SwapTrial trial)
     {
-        var boards = trial.Installed.Where(pair => record.Find<Part>(pair.Part) is not null)
-            .Where(pair => record.Groups.Of(pair.Part).Parts.Any(part => part.Role == Roles.Mainboard)).ToArray();
+        var boards = Named(record, trial).Where(same => record.BoardGroups.Contains(same.Key)).Select(same => same.First()).ToArray();
         return from board in boards.Skip(1)
-               where board.Unit != boards[0].Unit && !record.Groups.Of(board.Part).Holds(boards[0].Part)
+               where board.Unit != boards[0].Unit
                select Problem.Of(Severity.Error, record.At(trial).Child("installed").Child(board.Part), "swap-two-boards",
                    "Main boards of different units are in one trial.", "Take them from one unit, or make two trials.");
     }
+
+    static IEnumerable<IGrouping<string, InstalledPart>> Named(CheckedRecord record, SwapTrial trial) =>
+        trial.Installed.Where(pair => record.Find<Part>(pair.Part) is not null).GroupBy(pair => record.GroupOf(pair.Part), StringComparer.Ordinal);
 
     static IEnumerable<Problem> ModelCodes(CheckedRecord record, SwapTrial trial)
     {

@@ -147,12 +147,16 @@ sealed partial class ObjectReader
         return Items(value, Member(name), read);
     }
 
-    static ImmutableArray<T> Items<T>(JsonElement list, Place at, ItemReader<T> read)
+    // What is told no more need not be looked for: the text is refused already.
+    ImmutableArray<T> Items<T>(JsonElement list, Place at, ItemReader<T> read)
     {
         var items = ImmutableArray.CreateBuilder<T>(list.GetArrayLength());
         var index = 0;
         foreach (var each in list.EnumerateArray())
+        {
+            if (context.IsSettled) break;
             if (read(each, new Place(at, null, index++), out var item)) items.Add(item);
+        }
         return items.DrainToImmutable();
     }
 }

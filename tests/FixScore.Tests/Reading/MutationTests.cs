@@ -12,17 +12,18 @@ public sealed class MutationTests
     const int Cases = 3000;
 
     static readonly byte[][] Records = [Encoding.UTF8.GetBytes(EveryMember.Text), Encoding.UTF8.GetBytes(Texts.Bench)];
+    static readonly byte[][] Demos = [.. Texts.Demos.Take(2).Select(File.ReadAllBytes)];
     static readonly byte[] Base = Encoding.UTF8.GetBytes(Texts.Profile);
     static readonly byte[][] Profiles = [Encoding.UTF8.GetBytes(Texts.Example("profile.example.json")), Corpus.Named("profiles/control-extension.json").Bytes];
 
-    static readonly Gen<(int Text, (int Kind, int At, int Other)[] Changes)> Damage =
+    static readonly Gen<(int Text, (int Kind, int At, int Other)[] Changes)> Changes =
         Gen.Select(Gen.Int[0, 1], Gen.Select(Gen.Int[0, 3], Gen.Int[0, 100_000], Gen.Int[0, 100_000]).Array[1, 4]);
 
     [Fact]
     public void A_record_with_damaged_members_is_read_or_refused() => All(each =>
     {
         var text = JsonNode.Parse(Records[each.Text])!;
-        foreach (var (kind, at, other) in each.Changes) ChangeMember(text, kind, at, other);
+        foreach (var (kind, at, other) in each.Changes) Damage.ChangeMember(text, kind, at, other);
         AssertReadOrRefused(RecordFile.Read(Encoding.UTF8.GetBytes(text.ToJsonString())));
     });
 
@@ -31,10 +32,14 @@ public sealed class MutationTests
         each => AssertReadOrRefused(RecordFile.Read(Damaged(Records[each.Text], each.Changes))));
 
     [Fact]
+    public void A_demo_record_with_damaged_bytes_is_read_or_refused() => All(
+        each => AssertReadOrRefused(RecordFile.Read(Damaged(Demos[each.Text], each.Changes))));
+
+    [Fact]
     public void A_profile_with_damaged_members_is_read_or_refused() => All(each =>
     {
         var text = JsonNode.Parse(Profiles[each.Text])!;
-        foreach (var (kind, at, other) in each.Changes) ChangeMember(text, kind, at, other);
+        foreach (var (kind, at, other) in each.Changes) Damage.ChangeMember(text, kind, at, other);
         AssertReadOrRefused(Read(Encoding.UTF8.GetBytes(text.ToJsonString())));
     });
 
@@ -46,7 +51,7 @@ public sealed class MutationTests
     public void What_is_left_of_a_record_is_written_as_it_was_read() => All(each =>
     {
         var text = JsonNode.Parse(Records[each.Text])!;
-        foreach (var (_, at, other) in each.Changes) ChangeMember(text, 0, at, other);
+        foreach (var (_, at, other) in each.Changes) Damage.ChangeMember(text, 0, at, other);
         if (RecordFile.Read(Encoding.UTF8.GetBytes(text.ToJsonString())).Value is not { } read) return;
         var written = RecordFile.ToJson(read.Record);
         Assert.Equal(Encoding.UTF8.GetString(written), Encoding.UTF8.GetString(RecordFile.ToJson(RecordFile.Read(written).OrThrow().Record)));
@@ -54,7 +59,7 @@ public sealed class MutationTests
 
     // The same cases in every run.
     static void All(Action<(int Text, (int Kind, int At, int Other)[] Changes)> check) => Assert.All(
-        Enumerable.Range(1, Cases).Select(i => Damage.Generate(new PCG((uint)i, 42), null, out _)), check);
+        Enumerable.Range(1, Cases).Select(i => Changes.Generate(new PCG((uint)i, 42), null, out _)), check);
 
     static ReadResult<Profile> Read(byte[] text) => ProfileFile.Read(text, FakePlugin.Catalogue, ProfileLibrary.Of([("test", Base)]));
 
@@ -62,33 +67,6 @@ public sealed class MutationTests
     {
         Assert.Equal(result.IsValid, result.Problems.All(problem => problem.Problem.Severity != Severity.Error));
         Assert.All(result.Problems, problem => Assert.True(problem.Line >= 1 && problem.Column >= 1));
-    }
-
-    // Removes a value, puts another one of the same text or a null in its place, or renames a member.
-    static void ChangeMember(JsonNode root, int kind, int at, int other)
-    {
-        var all = Below(root).ToArray();
-        var (chosen, donor) = (all[at % all.Length], all[other % all.Length]);
-        if (chosen.Parent is JsonObject members) Change(members, chosen.GetPropertyName(), kind, donor);
-        else if (chosen.Parent is JsonArray items && kind == 0) items.Remove(chosen);
-        else if (chosen.Parent is JsonArray list) list[chosen.GetElementIndex()] = kind == 1 ? donor.DeepClone() : null;
-    }
-
-    static void Change(JsonObject members, string name, int kind, JsonNode donor)
-    {
-        switch (kind)
-        {
-            case 0: members.Remove(name); break;
-            case 1: members[name] = donor.DeepClone(); break;
-            case 2: members[name] = null; break;
-            default: members[name + "s"] = members[name]?.DeepClone(); break;
-        }
-    }
-
-    static IEnumerable<JsonNode> Below(JsonNode node)
-    {
-        var children = node switch { JsonObject members => members.Select(member => member.Value), JsonArray items => items, _ => [] };
-        return children.OfType<JsonNode>().SelectMany(child => Below(child).Prepend(child));
     }
 
     // Deletes, doubles, swaps or overwrites runs of bytes.

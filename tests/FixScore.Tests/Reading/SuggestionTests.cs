@@ -13,12 +13,19 @@ public sealed class SuggestionTests
     [InlineData("After", "after")]
     [InlineData("directly_after", "directlyAfter")]
     [InlineData("serialized", "serialised")]
+    [InlineData("xjoins", "joins")]
+    [InlineData("joinsx", "joins")]
+    [InlineData("jjoins", "joins")]
+    [InlineData("joins", "joins")]
+    [InlineData("directlAftre", "directlyAfter")]
     public void A_slip_of_the_keyboard_finds_the_word_meant(string wrong, string meant) => Assert.Equal(meant, Suggestion.For(wrong, Known));
 
     [Theory]
     [InlineData("zzzzzz")]
     [InlineData("")]
     [InlineData("of")]
+    [InlineData("aftre")]
+    [InlineData("direclAftre")]
     public void A_far_word_finds_none(string wrong) => Assert.Null(Suggestion.For(wrong, Known));
 
     [Fact]

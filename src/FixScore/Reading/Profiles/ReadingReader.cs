@@ -30,7 +30,7 @@ sealed class ReadingReader(ProfileBinding binding, ResolvedProfile resolved, boo
         SourcesReader.Read(reading, binding);
         reading.SkipRemarks();
         return new(id, reading.Text("point"), reading.Text("source"), reading.Text("taken"),
-            reading.Objects("otherwise", Otherwise, required: true, least: 1) is { IsDefault: false } others ? others : []);
+            reading.Objects("otherwise", Otherwise, required: true) is { IsDefault: false } others ? others : []);
     }
 
     OtherReading Otherwise(ObjectReader other)

@@ -29,6 +29,10 @@ public sealed class ReadingsTests
     public void A_patch_that_spoils_the_profile_is_told_at_the_patch(string patches, string told) => Assert.Equal([told], Texts.ProfileWith(Reading(patches)).Told());
 
     [Fact]
+    public void A_point_may_stand_without_another_reading() => Assert.Empty(Assert.Single(Texts.ProfileWith(
+        """{ "readings": [{ "id": "r", "point": "p", "source": "s", "taken": "t", "otherwise": [] }] }""").OrThrow().Readings).Otherwise);
+
+    [Fact]
     public void Entries_of_a_profile_may_carry_remarks() => Assert.Empty(Texts.ProfileWith("""
         {
           "gates": [{ "id": "g", "when": { "node": "glue", "part": "battery", "below": 2 }, "cap": 5, "reason": "why", "note": "n", "evidence": ["e"] }],
