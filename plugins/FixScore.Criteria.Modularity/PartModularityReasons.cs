@@ -12,7 +12,7 @@ sealed class PartModularityReasons(PartContext context)
     {
         var together = facts.Together;
         yield return Reason.Of(
-            "replaced-together", "With part {part}, {others} other parts are replaced, inert ones not counted.",
+            "replaced-together", "Other parts replaced with part {part}: {others}, inert ones not counted.",
             [source.At(part), .. together.Others.Select(source.At), .. together.IntegralJoints.Select(source.At)],
             ("part", part.Id), ("others", together.Count)) with { Points = points };
         if (together.Bundle is { } spare)

@@ -41,16 +41,20 @@ public sealed class PartGroups : IFact<PartGroups>
     {
         var leader = record.Parts.DistinctBy(part => part.Id, StringComparer.Ordinal).ToDictionary(part => part.Id, part => part.Id, StringComparer.Ordinal);
         foreach (var joint in record.Joints.Where(joint => joint.Integral)) Unite(leader, [.. joint.Joins.Where(leader.ContainsKey)]);
-        return new([.. record.Parts.GroupBy(part => Find(leader, part.Id)).Select(parts => Group(record, [.. parts]))]);
+        var touching = JointsByPart(record);
+        return new([.. record.Parts.GroupBy(part => Find(leader, part.Id)).Select(parts => Group([.. parts], touching))]);
     }
 
-    static PartGroup Group(TeardownRecord record, ImmutableArray<Part> parts)
+    static ILookup<string, (Joint Joint, int Index)> JointsByPart(TeardownRecord record) =>
+        record.Joints.Select((joint, index) => (joint, index))
+            .SelectMany(entry => entry.joint.Joins, (entry, part) => (part, entry))
+            .ToLookup(pair => pair.part, pair => pair.entry, StringComparer.Ordinal);
+
+    static PartGroup Group(ImmutableArray<Part> parts, ILookup<string, (Joint Joint, int Index)> touching)
     {
-        var ids = parts.Select(part => part.Id).ToFrozenSet(StringComparer.Ordinal);
-        var touching = record.Joints.Where(joint => joint.Joins.Any(ids.Contains)).ToImmutableArray();
-        return new(parts,
-            [.. touching.Where(joint => !joint.Joins.All(ids.Contains))],
-            [.. touching.Where(joint => joint.Integral)]);
+        var ids = parts.Select(part => part.Id).ToHashSet(StringComparer.Ordinal);
+        Joint[] joints = [.. ids.SelectMany(id => touching[id]).DistinctBy(entry => entry.Index).OrderBy(entry => entry.Index).Select(entry => entry.Joint)];
+        return new(parts, [.. joints.Where(joint => !joint.Joins.All(ids.Contains))], [.. joints.Where(joint => joint.Integral)]);
     }
 
     static void Unite(Dictionary<string, string> leader, ImmutableArray<string> parts)
@@ -60,7 +64,7 @@ public sealed class PartGroups : IFact<PartGroups>
 
     static string Find(Dictionary<string, string> leader, string part)
     {
-        while (leader[part] != part) part = leader[part];
+        while (leader[part] != part) part = leader[part] = leader[leader[part]];
         return part;
     }
 }
