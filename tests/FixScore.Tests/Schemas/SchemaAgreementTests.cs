@@ -40,4 +40,8 @@ public sealed class SchemaAgreementTests
         Assert.True(JsonSchemas.Profile.Takes(Encoding.UTF8.GetBytes(text)));
         Assert.Empty(Texts.ProfileOf(text).Told());
     }
+
+    [Fact]
+    public void The_example_score_is_taken_by_the_schema() =>
+        Assert.True(JsonSchemas.From(FixScore.Schemas.Score).Takes(Encoding.UTF8.GetBytes(Texts.Example("score.example.json"))));
 }
