@@ -46,16 +46,37 @@ public static class FixScoreServiceCollectionExtensions
     /// <summary>Registers a plugin that is compiled in. The container makes it, so it may ask for services.</summary>
     /// <typeparam name="TPlugin">The plugin.</typeparam>
     /// <param name="services">Where to register.</param>
-    public static IServiceCollection AddFixScorePlugin<TPlugin>(this IServiceCollection services) where TPlugin : class, IPlugin
+    public static IServiceCollection AddFixScorePlugin<TPlugin>(this IServiceCollection services) where TPlugin : class, IPlugin =>
+        services.AddDirectly(ServiceDescriptor.Singleton<IPlugin, TPlugin>());
+
+    /// <summary>Registers a criterion without a plugin; score documents name its assembly. The container makes it.</summary>
+    /// <typeparam name="TCriterion">The criterion; one instance judges all records.</typeparam>
+    /// <param name="services">Where to register.</param>
+    public static IServiceCollection AddFixScoreCriterion<TCriterion>(this IServiceCollection services) where TCriterion : class, ICriterion =>
+        services.AddDirectly(ServiceDescriptor.Singleton<ICriterion, TCriterion>());
+
+    /// <summary>Registers a set of requirements without a plugin, as for criteria.</summary>
+    /// <typeparam name="TRequirements">The set of requirements.</typeparam>
+    /// <param name="services">Where to register.</param>
+    public static IServiceCollection AddFixScoreRequirements<TRequirements>(this IServiceCollection services) where TRequirements : class, IRequirementSet =>
+        services.AddDirectly(ServiceDescriptor.Singleton<IRequirementSet, TRequirements>());
+
+    /// <summary>Registers a check of records without a plugin, as for criteria.</summary>
+    /// <typeparam name="TCheck">The check.</typeparam>
+    /// <param name="services">Where to register.</param>
+    public static IServiceCollection AddFixScoreRecordCheck<TCheck>(this IServiceCollection services) where TCheck : class, IRecordCheck =>
+        services.AddDirectly(ServiceDescriptor.Singleton<IRecordCheck, TCheck>());
+
+    static IServiceCollection AddDirectly(this IServiceCollection services, ServiceDescriptor item)
     {
-        services.AddFixScore().TryAddEnumerable(ServiceDescriptor.Singleton<IPlugin, TPlugin>());
+        services.AddFixScore().TryAddEnumerable(item);
         return services;
     }
 
     static IServiceCollection Register(this IServiceCollection services, StatedSettings read, FixScoreSetup chosen)
     {
         services.Stated().AddRange([read, chosen.Stated()]);
-        services.TryAddSingleton(provider => Installation.Of(StatedSettings.Joined(services.Stated()), provider.GetServices<IPlugin>()));
+        services.TryAddSingleton(provider => Installation.Of(StatedSettings.Joined(services.Stated()), provider));
         services.TryAddSingleton(provider => provider.GetRequiredService<Installation>().Settings);
         services.TryAddSingleton(provider => provider.GetRequiredService<Installation>().Catalogue);
         services.TryAddSingleton(provider => provider.GetRequiredService<Installation>().Library);

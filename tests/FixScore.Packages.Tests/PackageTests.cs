@@ -80,7 +80,7 @@ public sealed class PackageTests(PackedFeed feed)
     }
 
     [Fact]
-    public void The_kernel_ships_the_schemas_with_an_example_each() => Assert.All((string[])["record", "profile"], name =>
+    public void The_kernel_ships_the_schemas_with_an_example_each() => Assert.All((string[])["record", "profile", "score"], name =>
     {
         Assert.Contains($"schemas/{name}.schema.json", feed.Package("FixScore").Entries);
         Assert.Contains($"schemas/examples/{name}.example.json", feed.Package("FixScore").Entries);

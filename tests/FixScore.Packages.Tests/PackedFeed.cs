@@ -10,17 +10,17 @@ public sealed class PackedFeed : IDisposable
     {
         Repository.Run(Repository.Copy, "dotnet", "pack", "FixScore.sln", "-o", Feed, "--nologo", "-v", "quiet");
         Packages = [.. Directory.GetFiles(Feed, "*.nupkg").Order(StringComparer.Ordinal).Select(path => new Package(path))];
-        // This feed and no other, and a package cache of its own: neither another registry nor an older build can slip in.
+        // This feed and no other: no other registry can slip in.
         File.WriteAllText(Path.Combine(root, "nuget.config"), $"""
-            <configuration>
-              <packageSources><clear /><add key="local" value="{Feed}" /></packageSources>
-              <config><add key="globalPackagesFolder" value="{Path.Combine(root, "cache")}" /></config>
-            </configuration>
+            <configuration><packageSources><clear /><add key="local" value="{Feed}" /></packageSources></configuration>
             """);
         tool = new(InstallTool);
     }
 
     string Feed => Path.Combine(root, "feed");
+
+    /// <summary>Packages as unpacked by consumers: no older build can slip in.</summary>
+    DirectoryInfo Cache => new(Path.Combine(root, "cache"));
 
     /// <summary>All packages by id.</summary>
     internal Package[] Packages { get; }
@@ -43,7 +43,7 @@ public sealed class PackedFeed : IDisposable
     {
         var folder = FolderWithRecords();
         Repository.CopyFolder(Path.Combine(Repository.Root, "tests/FixScore.Packages.Tests/Consumers", consumer), folder);
-        Repository.Run(folder, "dotnet", "build", "-o", "out", "--nologo", "-v", "quiet");
+        Repository.Run(folder, Cache, "dotnet", "build", "-o", "out", "--nologo", "-v", "quiet");
         var built = Path.Combine(folder, "out");
         return (Repository.Run(built, "dotnet", [$"{consumer}.dll", .. arguments]), built);
     }
@@ -52,7 +52,7 @@ public sealed class PackedFeed : IDisposable
 
     string InstallTool()
     {
-        Repository.Run(root, "dotnet", "tool", "install", "FixScore.Cli", "--tool-path", "tools", "--no-cache");
+        Repository.Run(root, Cache, "dotnet", "tool", "install", "FixScore.Cli", "--tool-path", "tools", "--no-cache");
         return Path.Combine(root, "tools", "fixscore");
     }
 }

@@ -32,13 +32,17 @@ static class Repository
     public static string Text(string path) => File.ReadAllText(Path.Combine(Root, path)).ReplaceLineEndings("\n");
 
     /// <summary>Runs a command to its end; fails with all it printed unless it exits with 0.</summary>
-    public static string Run(string folder, string command, params string[] arguments)
+    public static string Run(string folder, string command, params string[] arguments) => Run(folder, null, command, arguments);
+
+    /// <summary>The same with a package cache of its own, which a variable of the machine would else decide.</summary>
+    public static string Run(string folder, DirectoryInfo? cache, string command, params string[] arguments)
     {
         var start = new ProcessStartInfo(command, arguments) { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true };
         // What the test run sets for itself must not leak into the builds it starts.
         foreach (var name in start.Environment.Keys.Where(key => key.StartsWith("MSBUILD", StringComparison.OrdinalIgnoreCase) || key == "VSTEST_HOST_DEBUG").ToArray()) start.Environment.Remove(name);
         start.Environment["DOTNET_CLI_UI_LANGUAGE"] = "en";
         start.Environment["CI"] = "true";
+        if (cache is not null) start.Environment["NUGET_PACKAGES"] = cache.FullName;
         // One configuration for all commands, so that the tree is built once.
         start.Environment["Configuration"] = "Release";
         start.Environment["MSBUILDDISABLENODEREUSE"] = "1";

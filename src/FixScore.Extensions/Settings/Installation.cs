@@ -1,13 +1,15 @@
+using Microsoft.Extensions.DependencyInjection;
+
 namespace FixScore.Settings;
 
 /// <summary>What the settings come to: criteria, profiles and the settings in force. Made once; finds all that is wrong at once.</summary>
 sealed record Installation(FixScoreSettings Settings, Catalogue Catalogue, ProfileLibrary Library)
 {
-    public static Installation Of(StatedSettings stated, IEnumerable<IPlugin> plugins)
+    public static Installation Of(StatedSettings stated, IServiceProvider provider)
     {
         var problems = stated.Problems.ToList();
         var library = Profiles(stated, problems);
-        var catalogue = Criteria(stated, plugins, problems);
+        var catalogue = Criteria(stated, provider, problems);
         if (stated.Profile is { } profile) problems.AddRange(Check(profile, library, catalogue, mayBind: problems.Count == 0));
         if (problems.Count > 0) throw new InvalidSettingsException([.. problems]);
         var settings = new FixScoreSettings([.. stated.Folders.Select(each => each.Text)], stated.Profile?.Text, [.. stated.Plugins.Select(each => each.Text)]);
@@ -35,10 +37,13 @@ sealed record Installation(FixScoreSettings Settings, Catalogue Catalogue, Profi
         return library;
     }
 
-    static Catalogue Criteria(StatedSettings stated, IEnumerable<IPlugin> plugins, List<Problem> problems)
+    static Catalogue Criteria(StatedSettings stated, IServiceProvider provider, List<Problem> problems)
     {
         var builder = new CatalogueBuilder();
-        foreach (var plugin in plugins) builder.Add(plugin);
+        foreach (var plugin in provider.GetServices<IPlugin>()) builder.Add(plugin);
+        foreach (var criterion in provider.GetServices<ICriterion>()) builder.Add(criterion);
+        foreach (var requirements in provider.GetServices<IRequirementSet>()) builder.Add(requirements);
+        foreach (var check in provider.GetServices<IRecordCheck>()) builder.Add(check);
         foreach (var file in stated.Plugins)
         {
             try
