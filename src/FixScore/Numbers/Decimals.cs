@@ -18,7 +18,7 @@ internal static class Decimals
     }
 
     /// <summary>The same number without trailing zeros after the point, and zero without a sign.</summary>
-    internal static decimal Trim(decimal value) => value == 0 ? 0m : value / OneWithAllPlaces;
+    internal static decimal Trim(decimal value) => value == 0 ? 0m : value.Scale == 0 ? value : value / OneWithAllPlaces;
 
     private static ulong Word(int bits) => unchecked((uint)bits);
 }

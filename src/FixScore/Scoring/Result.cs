@@ -29,7 +29,7 @@ sealed class Result
     /// <summary>The classes of both ends; <c>null</c> when the profile has none.</summary>
     public ClassRange? Class => profile.Classes.IsEmpty ? null : new(ClassOf(Total.Low), ClassOf(Total.High));
 
-    public Interval Show(Interval value) => new(Show(value.Low), Show(value.High));
+    public Interval Show(Interval value) => value.IsExact ? Show(value.Low) : new Interval(Show(value.Low), Show(value.High));
 
     /// <summary>Whether both have the same class or, without classes, the same total as shown.</summary>
     public bool LooksLike(Result other) => Class is { } own ? own == other.Class : Shown == other.Shown;
