@@ -31,6 +31,14 @@ public sealed class ScoreAndVerifyTests
     }
 
     [Fact]
+    public void A_line_that_only_gates_look_at_stands_above_its_roles()
+    {
+        static string Example(string name) => Path.Combine(AppContext.BaseDirectory, "Examples", name);
+        var shown = Fixscore.Run("score", Example("record.example.json"), "--profile", Example("profile.example.json"));
+        Assert.Contains("Parts tied to the board", shown.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Verifying_against_another_record_exits_with_1_and_names_the_first_difference()
     {
         using var folder = new TemporaryFolder();

@@ -31,7 +31,7 @@ public sealed class NotesText(CultureInfo culture)
     static NoteLine Caution(string text) => new(0, NoteKind.Caution, text);
 
     static string Reading(ScoreReading reading) =>
-        $"{reading.Point} Taken: {reading.Taken} {(reading.Decisive ? "Another reading would change the result." : "Other readings give the same result.")}";
+        $"{reading.Point.TrimEnd('.')}. Taken: {reading.Taken.TrimEnd('.')}. {(reading.Decisive ? "Another reading would change the result." : "Other readings give the same result.")}";
 
     IEnumerable<NoteLine> Criterion(Judgement judgement, ScoreNode node, bool isNew)
     {

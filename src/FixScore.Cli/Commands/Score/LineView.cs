@@ -27,7 +27,7 @@ sealed class LineView(Canvas canvas, CultureInfo culture)
     static T[] If<T>(bool isWanted, T item) => isWanted ? [item] : [];
 
     // Parts are named in the notes; here their roles are enough.
-    static bool IsShown(ScoreNode line) => line.Weight is not null || Depth(line) == 0;
+    static bool IsShown(ScoreNode line) => line.Weight is not null || line.Options is not null || Depth(line) == 0;
 
     static int Indent(ScoreNode[] lines, ScoreNode line) => lines.Count(other => line.Path.StartsWith(other.Path + "/", StringComparison.Ordinal));
 
