@@ -109,7 +109,7 @@ sealed class CommandSession
         if (nameOrFile == Input.StandardInput || File.Exists(nameOrFile) || nameOrFile.Contains('/', StringComparison.Ordinal) || nameOrFile.EndsWith(".json", StringComparison.Ordinal))
             return Read(nameOrFile);
         var known = Library.Entries.Select(entry => entry.Id).Distinct().ToArray();
-        var near = Suggestions.Nearest(nameOrFile, known);
+        var near = Suggestion.For(nameOrFile, known);
         throw new InputException(nameOrFile, "profile-unknown", $"there is no profile '{nameOrFile}', and no file of that name",
             near is not null ? $"Did you mean '{near}'?" : $"Known: {string.Join(", ", known)}.");
     }

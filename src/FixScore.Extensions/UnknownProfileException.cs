@@ -14,5 +14,5 @@ public sealed class UnknownProfileException : Exception
         new("No profile was named and there is no default. Name one, or set 'defaultProfile'.", null);
 
     internal static UnknownProfileException Named(string name, ProfileLibrary library) =>
-        new($"There is no profile '{name}'. {Nearest.Hint(name, [.. library.Entries.Select(each => each.Id).Distinct()])}", name);
+        new($"There is no profile '{name}'. {Suggestion.Hint(name, [.. library.Entries.Select(each => each.Id).Distinct()])}", name);
 }

@@ -41,7 +41,7 @@ public sealed class TerminalTests
     [InlineData("compare", null)]
     [InlineData("", null)]
     public void The_nearest_word_is_offered_when_it_is_near(string wrong, string? near) =>
-        Assert.Equal(near, Suggestions.Nearest(wrong, ["demo", "validate", "score", "verify", "profiles", "criteria", "new", "completion"]));
+        Assert.Equal(near, Suggestion.For(wrong, ["demo", "validate", "score", "verify", "profiles", "criteria", "new", "completion"]));
 
     static string Unstyled(string text) => System.Text.RegularExpressions.Regex.Replace(text, "\u001b\\[[0-9;]*m", "");
 }

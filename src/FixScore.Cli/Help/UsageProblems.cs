@@ -34,7 +34,7 @@ static class UsageProblems
     }
 
     static string Unknown(string what, string word, IEnumerable<string> known) =>
-        $"There is no {what} '{word}'.{(Suggestions.Nearest(word, known) is { } near ? $" Did you mean '{near}'?" : "")}";
+        $"There is no {what} '{word}'.{(Suggestion.For(word, known) is { } near ? $" Did you mean '{near}'?" : "")}";
 
     // The parser takes an unknown option for a file name where any number of files may stand. After -- it is one.
     static IEnumerable<string> Misspelt(ParseResult parsed) => parsed.Tokens

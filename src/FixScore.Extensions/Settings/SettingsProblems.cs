@@ -7,7 +7,7 @@ static class SettingsProblems
         "The settings file {file} cannot be read: {why}.", "Correct the path or the file.", ("file", file), ("why", why));
 
     public static Problem KeyUnknown(Pointer at, string key, IReadOnlyList<string> known) => Error(at, "settings-key-unknown",
-        "There is no setting '{key}'.", Nearest.Hint(key, known), ("key", key));
+        "There is no setting '{key}'.", Suggestion.Hint(key, known), ("key", key));
 
     public static Problem WrongKind(Pointer at, string asked) => Error(at, "settings-wrong-kind",
         "Here {asked} is asked.", "Correct the value.", ("asked", asked));
@@ -23,7 +23,7 @@ static class SettingsProblems
 
     public static Problem ProfileUnknown(Stated profile, IReadOnlyList<string> known) => Error(profile.At, "settings-profile-unknown",
         "There is no profile '{profile}' to use by default.",
-        known.Count == 0 ? "No profile is at hand: add a folder to 'profileFolders'." : Nearest.Hint(profile.Text, known), ("profile", profile.Text));
+        known.Count == 0 ? "No profile is at hand: add a folder to 'profileFolders'." : Suggestion.Hint(profile.Text, known), ("profile", profile.Text));
 
     public static Problem ProfileInvalid(Stated profile, Problem why) => Error(profile.At, "settings-profile-invalid",
         "The default profile '{profile}' cannot be used: at {pointer}, {why}", why.Hint, ("profile", profile.Text), ("pointer", why.At == Pointer.Root ? "its top" : why.At.Text), ("why", why.Message));

@@ -1,18 +1,18 @@
-namespace FixScore.Reading;
+namespace FixScore;
 
-/// <summary>"Did you mean": the nearest known word, by edit distance.</summary>
-static class Suggestion
+/// <summary>"Did you mean": the nearest known word, by edit distance. For messages only; no result depends on it. Thread safe.</summary>
+public static class Suggestion
 {
     // So that a text full of slips in a long record is read in reasonable time.
     const int MostCompared = 2000;
     const int Longest = 64;
 
-    /// <summary>The known word nearest to a wrong one, when it is near enough to be a slip of the keyboard; the first of equals.</summary>
+    /// <summary>The known word nearest to a wrong one, when it is near enough to be a slip of the keyboard; the first of equals; else <c>null</c>.</summary>
     public static string? For(string wrong, IEnumerable<string> known)
     {
         if (wrong.Length > Longest) return null;
         var lower = wrong.ToLowerInvariant();
-        var (nearest, least) = ((string?)null, Math.Max(1, Math.Min(3, wrong.Length / 3)) + 1);
+        var (nearest, least) = ((string?)null, Math.Max(1, Math.Min(3, (wrong.Length + 1) / 3)) + 1);
         foreach (var word in known.Take(MostCompared))
             if (Math.Abs(word.Length - wrong.Length) < least && Distance(lower, word.ToLowerInvariant(), least) is var distance && distance < least)
                 (nearest, least) = (word, distance);
