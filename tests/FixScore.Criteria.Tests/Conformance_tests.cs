@@ -3,6 +3,8 @@ using FixScore.Criteria.Documentation;
 using FixScore.Criteria.Fasteners;
 using FixScore.Criteria.Modularity;
 using FixScore.Criteria.Pairing;
+using FixScore.Criteria.Spares;
+using FixScore.Criteria.Support;
 using FixScore.Testing;
 
 namespace FixScore.Criteria.Tests;
@@ -11,7 +13,9 @@ namespace FixScore.Criteria.Tests;
 public sealed class Conformance_tests
 {
     static readonly Catalogue Installed =
-        Catalogue.Of(new FastenersPlugin(), new AdhesivesPlugin(), new ModularityPlugin(), new PairingPlugin(), new DocumentationPlugin());
+        Catalogue.Of(
+            new FastenersPlugin(), new AdhesivesPlugin(), new ModularityPlugin(), new PairingPlugin(), new DocumentationPlugin(), new SparesPlugin(),
+            new SupportPlugin());
 
     public static TheoryData<string> Ids => [.. Installed.Criteria.Select(each => each.Item.Info.Id)];
 
@@ -24,7 +28,7 @@ public sealed class Conformance_tests
     }
 
     [Fact]
-    public void There_are_five() => Assert.Equal(5, Installed.Criteria.Count());
+    public void There_are_ten() => Assert.Equal(10, Installed.Criteria.Count());
 
     static System.Collections.Immutable.ImmutableArray<MonotonePair> Pairs(string id) => id switch
     {
@@ -34,6 +38,10 @@ public sealed class Conformance_tests
         "part-modularity" => [new("a plug instead of solder", Device().Joint("j", ["battery", "mainboard"], JointKind.Solder).Build(),
             Device().Plug("j", ["battery", "mainboard"], ConnectorType.BoardToBoard).Build())],
         "software-pairing" => [new("a notice instead of a refusal", Swapped(SwapResult.Refused), Swapped(SwapResult.Notice))],
+        "spare-availability" => [new("public instead of for repairers", Sold(spare => spare with { Audience = Audience.Repairers }), Sold(spare => spare))],
+        "spare-terms" => [new("seven years instead of three", Sold(spare => spare with { Years = 3 }), Sold(spare => spare with { Years = 7 }))],
+        "spare-price-ratio" => [new("a tenth of the price instead of a fifth", Sold(spare => spare with { Price = Euro(80) }), Sold(spare => spare with { Price = Euro(40) }))],
+        "software-support" => [new("seven years instead of five", Supported(5), Supported(7))],
         _ => [new("public instead of for repairers", Documented(Audience.Repairers), Documented(Audience.Public))],
     };
 
@@ -47,5 +55,17 @@ public sealed class Conformance_tests
     static TeardownRecord Documented(Audience audience) => Device().With(record => record with
     {
         Documentation = [new Document { Subject = DocumentSubject.Identification, Audience = audience, Cost = DocumentCost.Free, Years = 7 }],
+    }).Build();
+
+    static TeardownRecord Sold(Func<Spare, Spare> configure) => Device().Part("display-assembly").Part("back-cover")
+        .Device(device => device with { Price = Euro(400) })
+        .Spare("display-assembly", Audience.Public).Spare("battery", Audience.Public, configure).Spare("back-cover", Audience.Repairers)
+        .With(record => record with { Joints = [], Absent = ["front-camera", "rear-camera", "charging-port", "button", "microphone", "speaker"] }).Build();
+
+    static Price Euro(decimal amount) => new(amount, "EUR", TaxIncluded: true);
+
+    static TeardownRecord Supported(int years) => Device().Support(support => support with
+    {
+        SecurityUpdateYears = years, CorrectiveUpdateYears = years, FunctionalityUpdateYears = years,
     }).Build();
 }

@@ -4,6 +4,8 @@ using FixScore.Criteria.Documentation;
 using FixScore.Criteria.Fasteners;
 using FixScore.Criteria.Modularity;
 using FixScore.Criteria.Pairing;
+using FixScore.Criteria.Spares;
+using FixScore.Criteria.Support;
 
 namespace FixScore.Cli.Installed;
 
@@ -18,7 +20,8 @@ sealed record Installation(Catalogue Catalogue, ProfileLibrary Library)
     public static Installation Of(string[] folders, string[] plugins)
     {
         var builder = new CatalogueBuilder()
-            .Add(new FastenersPlugin()).Add(new AdhesivesPlugin()).Add(new ModularityPlugin()).Add(new PairingPlugin()).Add(new DocumentationPlugin());
+            .Add(new FastenersPlugin()).Add(new AdhesivesPlugin()).Add(new ModularityPlugin()).Add(new PairingPlugin()).Add(new DocumentationPlugin())
+            .Add(new SparesPlugin()).Add(new SupportPlugin());
         foreach (var file in plugins) builder.AddFile(file);
         return new(builder.Build(), folders.Length == 0 ? BuiltIn : folders.Select(Folder).Aggregate((first, next) => first.With(next)).With(BuiltIn));
     }
