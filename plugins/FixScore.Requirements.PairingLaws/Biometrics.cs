@@ -30,7 +30,7 @@ static class Biometrics
         {
             BiometricRule.ExceptedWhenStandalone when others.Length == 0 => Shown.Excepted,
             BiometricRule.ExceptedWhenStandalone when others.Any(part => CommonlyReplaced.Contains(part.Role)) => effect.Shown,
-            _ => effect.Shown == Shown.NotTried ? Shown.NotTried : Shown.ExceptionNotRead,
+            _ => effect.Shown < Shown.Unsettled ? Shown.ExceptionOpen : effect.Shown,
         };
     }
 }

@@ -6,8 +6,8 @@ enum Shown
     /// <summary>The effect is proven.</summary>
     Proven,
 
-    /// <summary>Something is shown, but an exception that was not read may allow it.</summary>
-    ExceptionNotRead,
+    /// <summary>Something is shown, but an exception may allow it: not read, or not clear for what is replaced together.</summary>
+    ExceptionOpen,
 
     /// <summary>It works only after a procedure, or whether there was one is not recorded.</summary>
     AfterProcedure,

@@ -30,7 +30,7 @@ static class SwapEffectReasons
     static (string Name, string Template) ClauseOf(Shown shown) => shown switch
     {
         Shown.Proven => ("proven", "Trials prove it: {proven}."),
-        Shown.ExceptionNotRead => ("exceptionNotRead", "Whether an exception for biometric parts holds was not read: {exceptionNotRead}."),
+        Shown.ExceptionOpen => ("exceptionOpen", "Whether an exception for biometric parts covers it is open: {exceptionOpen}."),
         Shown.AfterProcedure => ("afterProcedure", "Shown to work, but maybe only after a procedure, and which ones the law allows was not read: {afterProcedure}."),
         Shown.Dismissible => ("dismissible", "The alert can be dismissed, and whether only one that stays is banned was not read: {dismissible}."),
         Shown.Unsettled => ("unsettled", "Trials neither prove it nor rule it out: {unsettled}."),
@@ -41,7 +41,7 @@ static class SwapEffectReasons
 
     static string TextOf(PartEffect effect)
     {
-        var details = FlagsOf(effect).Select(flag => $"{flag.Check.Function} is {Word.Of(flag.Check.Result.Stated[0])} in trial {flag.Trial.Id}")
+        var details = FlagsOf(effect).Select(flag => $"{flag.Check.Function}: {Word.Of(flag.Check.Result.Stated[0])} in trial {flag.Trial.Id}")
             .Concat(effect.Shown == Shown.AfterProcedure ? effect.Seen.Where(each => each.IsCleared).Select(ProcedureOf).Distinct() : []);
         var parts = string.Join(" together with ", effect.Parts.Select(part => part.Name ?? part.Id));
         return string.Join(", ", details) is { Length: > 0 } text ? $"{parts} ({text})" : parts;
