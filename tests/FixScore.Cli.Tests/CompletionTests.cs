@@ -33,4 +33,8 @@ public sealed class CompletionTests
     [Fact]
     public void Built_in_profiles_are_suggested() =>
         Assert.Equal(["bench-balanced", "bench-limiting"], Suggested("fixscore score x.json --profile bench"));
+
+    [Fact]
+    public void Built_in_sets_of_requirements_are_suggested() =>
+        Assert.Equal(["us-co-hb24-1121", "us-or-sb-1596", "us-wa-hb-1483"], Suggested("fixscore requirements x.json --set us-"));
 }

@@ -10,6 +10,7 @@ public sealed class HelpTests
     [InlineData("validate")]
     [InlineData("score")]
     [InlineData("verify")]
+    [InlineData("requirements")]
     [InlineData("profiles")]
     [InlineData("criteria")]
     [InlineData("new")]

@@ -4,10 +4,11 @@ using FixScore.Criteria.Documentation;
 using FixScore.Criteria.Fasteners;
 using FixScore.Criteria.Modularity;
 using FixScore.Criteria.Pairing;
+using FixScore.Requirements.PairingLaws;
 
 namespace FixScore.Cli.Installed;
 
-/// <summary>The criteria and profiles at hand: built in, and from what the command line names.</summary>
+/// <summary>The criteria, requirement sets and profiles at hand: built in, and from what the command line names.</summary>
 sealed record Installation(Catalogue Catalogue, ProfileLibrary Library)
 {
     const string ProfileFolder = "profiles/";
@@ -15,10 +16,16 @@ sealed record Installation(Catalogue Catalogue, ProfileLibrary Library)
     /// <summary>Names of the built-in profiles' files, which are their ids; known without reading them.</summary>
     public static IEnumerable<string> ProfileNames => Resources.Names(ProfileFolder).Select(name => Path.GetFileNameWithoutExtension(name));
 
+    /// <summary>Ids of the built-in sets of requirements.</summary>
+    public static IEnumerable<string> RequirementSetIds => BuiltInPlugins.Build().Requirements.Select(set => set.Item.Info.Id);
+
+    static CatalogueBuilder BuiltInPlugins => new CatalogueBuilder()
+        .Add(new FastenersPlugin()).Add(new AdhesivesPlugin()).Add(new ModularityPlugin()).Add(new PairingPlugin()).Add(new DocumentationPlugin())
+        .Add(new PairingLawsPlugin());
+
     public static Installation Of(string[] folders, string[] plugins)
     {
-        var builder = new CatalogueBuilder()
-            .Add(new FastenersPlugin()).Add(new AdhesivesPlugin()).Add(new ModularityPlugin()).Add(new PairingPlugin()).Add(new DocumentationPlugin());
+        var builder = BuiltInPlugins;
         foreach (var file in plugins) builder.AddFile(file);
         return new(builder.Build(), folders.Length == 0 ? BuiltIn : folders.Select(Folder).Aggregate((first, next) => first.With(next)).With(BuiltIn));
     }
