@@ -4,6 +4,8 @@ using FixScore.Criteria.Documentation;
 using FixScore.Criteria.Fasteners;
 using FixScore.Criteria.Modularity;
 using FixScore.Criteria.Pairing;
+using FixScore.Requirements.Batteries;
+using FixScore.Requirements.Ecodesign;
 using FixScore.Requirements.PairingLaws;
 
 namespace FixScore.Cli.Installed;
@@ -21,7 +23,7 @@ sealed record Installation(Catalogue Catalogue, ProfileLibrary Library)
 
     static CatalogueBuilder BuiltInPlugins => new CatalogueBuilder()
         .Add(new FastenersPlugin()).Add(new AdhesivesPlugin()).Add(new ModularityPlugin()).Add(new PairingPlugin()).Add(new DocumentationPlugin())
-        .Add(new PairingLawsPlugin());
+        .Add(new PairingLawsPlugin()).Add(new EcodesignPlugin()).Add(new BatteriesPlugin());
 
     public static Installation Of(string[] folders, string[] plugins)
     {
