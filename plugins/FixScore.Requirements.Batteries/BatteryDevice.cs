@@ -19,7 +19,7 @@ sealed class BatteryDevice(RequirementContext context)
     public Answer ForAll(Func<Part, Answer> judge)
     {
         Part[] batteries = [.. Record.Parts.Where(part => part.Role == Roles.Battery)];
-        if (batteries.Length > 0) return Answer.All(batteries.Select(judge));
+        if (batteries.Length > 0) return Answer.Each(batteries.Select(judge));
         return Record.Absent.Contains(Roles.Battery)
             ? Answer.NotApplicable(BatteryReasons.Absent())
             : Answer.Unknown(BatteryReasons.NotRecorded());

@@ -36,7 +36,7 @@ sealed class EcodesignDevice(RequirementContext context)
     public Answer ForAll(string role, Func<Part, Answer> judge)
     {
         Part[] parts = [.. Record.Parts.Where(part => part.Role == role)];
-        if (parts.Length > 0) return Answer.All(parts.Select(judge));
+        if (parts.Length > 0) return Answer.Each(parts.Select(judge));
         if (Record.Absent.Contains(role)) return Answer.NotApplicable(PartReasons.Absent(role));
         return !Record.Device.Foldable && role is ListedParts.Hinge or ListedParts.ProtectiveFoil
             ? Answer.NotApplicable(PartReasons.NotFoldable(role))

@@ -36,7 +36,7 @@ static class ListedParts
         return lasts.Status switch
         {
             FindingStatus.Met => whenLasting(lasts),
-            FindingStatus.Unknown => Answer.Unknown(PartReasons.Both("battery-exemption-unknown", listed.Why, lasts.Why)),
+            FindingStatus.Unknown => Answer.Unknown(Answer.Together("battery-exemption-unknown", listed.Why, lasts.Why)),
             _ => listed,
         };
     }

@@ -25,8 +25,4 @@ static class PartReasons
         ways.Exists == true ? "{part} need not come off to replace {battery}." : "{part} has to come off to replace {battery}.",
         [source.At(cover), source.At(battery), .. ways.Operations.Select(source.At)],
         ("part", Shown.Of(cover)), ("battery", Shown.Of(battery)));
-
-    /// <summary>Two reasons of which both would have to be otherwise.</summary>
-    public static Reason Both(string code, Reason first, Reason second) =>
-        Reason.Of(code, "{first} {second}", first.Pointers.Concat(second.Pointers).Distinct(), ("first", first.Text), ("second", second.Text));
 }

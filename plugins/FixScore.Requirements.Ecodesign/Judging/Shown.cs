@@ -13,7 +13,7 @@ static class Shown
     /// <summary>A number with its unit; open ends as in <see cref="Quantity.ToString"/>.</summary>
     public static Value Of(Quantity? number, string unit) => number switch
     {
-        null or { Min: null, Max: null } => "an unknown number of " + unit,
+        null or { Min: null, Max: null } => $"unknown {unit}",
         { Min: { } min, Max: { } max } => Value.Of(new Interval(min, max), unit),
         { } open => $"{open} {unit}",
     };

@@ -17,17 +17,15 @@ sealed record Ways(Reachability Reachability, bool? Exists, ImmutableArray<Opera
         if (route.Reachability != Reachability.Reachable) return new(route.Reachability, null, []);
         var way = OperationsOf(route);
         if (way.All(operation => Keeps(rule, operation) == true)) return new(route.Reachability, true, way);
-        if (Within(operation => Keeps(rule, operation) == false) is not { } maybe)
+        var maybe = Without(operation => Keeps(rule, operation) == false);
+        if (maybe.Reachability == Reachability.Unreachable)
             return new(route.Reachability, false, [.. way.Where(operation => Keeps(rule, operation) == false)]);
-        return Within(operation => Keeps(rule, operation) != true) is { } sure
-            ? new(route.Reachability, true, sure)
-            : new(route.Reachability, null, [.. maybe.Where(operation => Keeps(rule, operation) is null)]);
+        var sure = Without(operation => Keeps(rule, operation) != true);
+        return sure.Reachability == Reachability.Reachable
+            ? new(route.Reachability, true, OperationsOf(sure))
+            : new(route.Reachability, null, [.. OperationsOf(maybe.Way is null ? route : maybe).Where(operation => Keeps(rule, operation) is null)]);
 
-        ImmutableArray<Operation>? Within(Func<Operation, bool> barred)
-        {
-            var narrowed = new NarrowedCase(source, barred, cancellation).RouteTo(part, RouteCost.Operations);
-            return narrowed.Reachability == Reachability.Reachable ? OperationsOf(narrowed) : null;
-        }
+        Route Without(Func<Operation, bool> barred) => new NarrowedCase(source, barred, cancellation).RouteTo(part, RouteCost.Operations);
 
         ImmutableArray<Operation> OperationsOf(Route found) => [.. found.Way!.Operations.Select(id => source.Record.Operations.First(each => each.Id == id))];
     }

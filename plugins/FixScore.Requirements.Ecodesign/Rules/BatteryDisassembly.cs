@@ -15,8 +15,8 @@ static class BatteryDisassembly
         if (first.IsMet) return first;
         var lasts = BatteryEndurance.Of(device, battery);
         var second = Answer.All(lasts, DisassemblyRule.ByProfessionals.Judge(device, battery));
-        if (second.IsMet) return second with { Why = PartReasons.Both("battery-route-ii", lasts.Why, first.Why) };
+        if (second.IsMet) return second with { Why = Answer.Together("battery-route-ii", lasts.Why, first.Why) };
         var open = Answer.Any(first, second);
-        return open with { Why = PartReasons.Both(open.Status == FindingStatus.NotMet ? "battery-no-route" : "battery-route-unknown", first.Why, second.Why) };
+        return open with { Why = Answer.Together(open.Status == FindingStatus.NotMet ? "battery-no-route" : "battery-route-unknown", first.Why, second.Why) };
     }
 }

@@ -24,9 +24,16 @@ static class SpareBundles
         var offered = device.Record.Spares.Where(spare => !spare.Audience.Is(Audience.Nobody) && TypesOf(device, spare).Length > 0).ToArray();
         return offered.Length == 0
             ? Answer.NotApplicable(SpareBundleReasons.NoneOffered())
-            : Answer.All(offered.GroupBy(spare => spare.Part).Select(spares => Answer.Any(spares.Select(spare => Judge(device, spare)))))
+            : Answer.All([.. offered.GroupBy(spare => spare.Part).Select(spares => Answer.Any(spares.Select(spare => Judge(device, spare)))), .. NotListed(device)])
                 .WhenMet(SpareBundleReasons.NoBundles(device.Case, offered));
     }
+
+    static IEnumerable<Answer> NotListed(EcodesignDevice device) =>
+        from part in device.Record.Parts
+        where ListedParts.All.Contains(part.Role)
+        let bought = device.Case.Derive<PartGroups>().Of(part.Id)
+        where !device.Record.Spares.Any(spare => bought.Holds(spare.Part))
+        select Answer.Unknown(SpareReasons.NotListed(device.Case, part));
 
     static Answer Judge(EcodesignDevice device, Spare spare)
     {
