@@ -24,7 +24,7 @@ static class ListedParts
     {
         BackCover => device.ForAll(role, part => IfListed(BatteryCover.MustComeOff(device, part), judge(part))),
         ProtectiveFoil when !device.Record.Device.Foldable => Answer.NotApplicable(PartReasons.NotFoldable(role)),
-        Charger => device.ForAll(role, part => judge(part) is { Status: FindingStatus.NotMet } not ? Answer.Unknown(PartReasons.ChargerOpen(not.Why)) : judge(part)),
+        Charger => device.ForAll(role, part => IfOwed(judge(part))),
         _ => device.ForAll(role, judge),
     };
 
@@ -40,6 +40,8 @@ static class ListedParts
             _ => listed,
         };
     }
+
+    static Answer IfOwed(Answer judged) => judged.Status == FindingStatus.NotMet ? Answer.Unknown(PartReasons.ChargerOpen(judged.Why)) : judged;
 
     static Answer IfListed(Answer listed, Answer judged) => listed.Status switch
     {

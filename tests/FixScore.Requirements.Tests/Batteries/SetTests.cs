@@ -45,4 +45,7 @@ public sealed class SetTests
 
     [Fact]
     public void Any_record_gets_every_finding_once_the_same_every_time() => Answering.Of(Powered.Set, new(2027, 3, 1), 8);
+
+    [Fact]
+    public void A_record_that_tells_less_decides_nothing_more() => Answering.LessWhenLessIsKnown(Powered.Set, new(2027, 3, 1));
 }

@@ -24,4 +24,7 @@ public sealed class SetTests
 
     [Fact]
     public void Nothing_is_met_by_silence() => Assert.DoesNotContain(Device.Phone.Check(), finding => finding.Status is FindingStatus.Met or FindingStatus.NotMet);
+
+    [Fact]
+    public void A_record_that_tells_less_decides_nothing_more() => Answering.LessWhenLessIsKnown(Device.Set, new(2027, 3, 1));
 }
