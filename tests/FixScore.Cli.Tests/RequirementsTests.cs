@@ -8,6 +8,9 @@ public sealed class RequirementsTests
 {
     static readonly string[] Members = ["rule", "source", "article", "status", "why", "pointers", "caution"];
 
+    /// <summary>Asks for the three laws on pairing alone.</summary>
+    static readonly string[] OnPairing = ["requirements", "-", "--set", "us-co-hb24-1121", "--set", "us-or-sb-1596", "--set", "us-wa-hb-1483"];
+
     /// <summary>A tablet that ties its display; what procedures do for it was tried with an open boot lock only.</summary>
     static byte[] Refusing => Tablets.Changed(Tablets.Plinth, record =>
     {
@@ -19,13 +22,17 @@ public sealed class RequirementsTests
     [InlineData("de-DE")]
     public void Findings_are_told_set_by_set_with_source_places_and_caution(string culture)
     {
-        var ran = Fixscore.RunOn(Refusing, "requirements", "-", "--culture", culture);
+        var ran = Fixscore.RunOn(Refusing, [.. OnPairing, "--culture", culture]);
         Assert.Equal((1, ""), (ran.Code, ran.Error));
         Approved.Matches($"requirements{(culture.Length > 0 ? "-" + culture : "")}", ran.Out);
     }
 
     [Fact]
-    public void What_does_not_apply_is_told_once_for_all_rules() => Approved.Matches("requirements-not-applicable", Fixscore.RunOn(Tablets.Slate2, "requirements", "-").Out);
+    public void What_does_not_apply_is_told_once_for_all_rules() => Approved.Matches("requirements-not-applicable", Fixscore.RunOn(Tablets.Slate2, OnPairing).Out);
+
+    [Fact]
+    public void Routes_spares_and_documents_are_told_as_well() => Approved.Matches(
+        "requirements-battery", Fixscore.RunOn(Tablets.Slate2, "requirements", "-", "--set", "eu-2023-1542", "--date", "2027-03-01").Out);
 
     [Fact]
     public void What_a_procedure_restores_is_unknown_and_exits_with_0()
@@ -38,7 +45,7 @@ public sealed class RequirementsTests
     [Fact]
     public void Json_of_one_record_is_an_object_with_just_these_members()
     {
-        var ran = Fixscore.RunOn(Refusing, "requirements", "-", "--json");
+        var ran = Fixscore.RunOn(Refusing, [.. OnPairing, "--json"]);
         var root = JsonNode.Parse(ran.Out)!.AsObject();
         Assert.Equal(1, ran.Code);
         Assert.Equal(["record", "findings"], root.Select(member => member.Key));

@@ -6,6 +6,8 @@ using FixScore.Criteria.Modularity;
 using FixScore.Criteria.Pairing;
 using FixScore.Criteria.Spares;
 using FixScore.Criteria.Support;
+using FixScore.Requirements.Batteries;
+using FixScore.Requirements.Ecodesign;
 using FixScore.Requirements.PairingLaws;
 
 namespace FixScore.Cli.Installed;
@@ -23,8 +25,7 @@ sealed record Installation(Catalogue Catalogue, ProfileLibrary Library)
 
     static CatalogueBuilder BuiltInPlugins => new CatalogueBuilder()
         .Add(new FastenersPlugin()).Add(new AdhesivesPlugin()).Add(new ModularityPlugin()).Add(new PairingPlugin()).Add(new DocumentationPlugin())
-        .Add(new SparesPlugin()).Add(new SupportPlugin())
-        .Add(new PairingLawsPlugin());
+        .Add(new SparesPlugin()).Add(new SupportPlugin()).Add(new PairingLawsPlugin()).Add(new EcodesignPlugin()).Add(new BatteriesPlugin());
 
     public static Installation Of(string[] folders, string[] plugins)
     {
