@@ -10,6 +10,7 @@ public sealed class HelpTests
     [InlineData("validate")]
     [InlineData("score")]
     [InlineData("verify")]
+    [InlineData("route")]
     [InlineData("profiles")]
     [InlineData("criteria")]
     [InlineData("new")]

@@ -19,6 +19,22 @@ public sealed class HostileTextTests
         Assert.DoesNotContain(ran.Out, letter => letter != '\n' && char.IsControl(letter) || letter is '\u202E' or '\u2066');
     }
 
+    [Theory]
+    [InlineData]
+    [InlineData("--classes", "--part", "battery")]
+    public void Routes_of_a_hostile_record_stay_text(params string[] more)
+    {
+        var hostile = Tablets.Changed(Tablets.Named(Tablets.Slate2, Hostile), record =>
+        {
+            foreach (var entry in record["tools"]!.AsArray().Concat(record["consumables"]!.AsArray())) entry!["name"] = Hostile;
+            foreach (var operation in record["operations"]!.AsArray()) operation!["caution"] = Hostile;
+        });
+        var ran = Fixscore.RunOn(hostile, ["route", "-", .. more]);
+        Assert.Equal(0, ran.Code);
+        Assert.Contains("[red]a[/]", ran.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain(ran.Out, letter => letter != '\n' && char.IsControl(letter) || letter is '\u202E' or '\u2066');
+    }
+
     [Fact]
     public void On_a_terminal_only_our_own_styling_is_sent()
     {
@@ -47,6 +63,16 @@ public sealed class HostileTextTests
         Assert.Equal(0, ran.Code);
         Assert.True(ran.Out.Split('\n').Length < 400);
         Assert.DoesNotContain(ran.Out.Split('\n'), line => line.Length > 80);
+    }
+
+    [Theory]
+    [InlineData]
+    [InlineData("--part", "battery")]
+    public void Names_of_10000_letters_leave_routes_readable(params string[] more)
+    {
+        var lines = Fixscore.RunOn(Tablets.Named(Tablets.Slate2, new string('x', 10_000)), ["route", "-", .. more]).Out.Split('\n');
+        Assert.InRange(lines.Length, 10, 200);
+        Assert.DoesNotContain(lines, line => line.Length > 80);
     }
 
     [Fact]

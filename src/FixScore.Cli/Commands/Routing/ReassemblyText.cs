@@ -1,3 +1,4 @@
+using System.Globalization;
 using FixScore.Disassembly;
 using FixScore.Records;
 
@@ -29,8 +30,8 @@ sealed class ReassemblyText(RouteToPart found, Way way)
 
     IEnumerable<string> Consumables()
     {
-        foreach (var uses in way.Consumes.GroupBy(id => id, StringComparer.Ordinal))
-            yield return $"{names.Consumable(uses.Key)}: used up on the way{(uses.Count() > 1 ? $" {uses.Count()} times" : "")}";
+        foreach (var (id, uses) in way.Consumes.CountBy(id => id, StringComparer.Ordinal))
+            yield return string.Create(CultureInfo.InvariantCulture, $"{names.Consumable(id)}: used up on the way{(uses > 1 ? $", {uses} times" : "")}");
         // A record does not say which joint an operation of reassembly renews.
         var later = record.Operations.Where(operation => operation.Phase == OperationPhase.Reassembly).SelectMany(operation => operation.Consumes).Distinct(StringComparer.Ordinal).ToArray();
         if (later.Length > 0) yield return $"for reassembly of the whole device the record names: {string.Join(", ", later.Select(names.Consumable))}";

@@ -12,7 +12,7 @@ sealed class RouteDetails(Canvas canvas, CultureInfo culture)
     public void Show(RouteToPart found)
     {
         var (route, names) = (found.Route, new Names(found.Case.Record));
-        canvas.Heading($"{names.Part(found.Part.Id)}, the way of fewest {Word.Of(route.Query.Cost)}");
+        canvas.Heading($"Route to {names.Part(found.Part.Id)}");
         foreach (var line in Verdict(found)) canvas.Line(line);
         if (route.Way is { } way) Show(found, names, way);
         if (!route.Recorded.IsEmpty) Recorded(route);
@@ -45,9 +45,9 @@ sealed class RouteDetails(Canvas canvas, CultureInfo culture)
         var why = text.Why(found.Route);
         return found.Route switch
         {
-            { Reachability: Reachability.Reachable, Way: { } way } => [$"{text.Of(way with { Steps = found.Route.Steps ?? way.Steps })}. {text.Proof(found.Route)}"],
+            { Steps: { } steps, Operations: { } operations } route => [$"{text.Cost(steps, operations, route.Seconds)}. {text.Proof(route)}"],
             { Reachability: Reachability.Unknown } => [$"Not known: {why}"],
-            { Way: { } way } => [$"Not reachable without damage: {why}", $"With least damage: {text.Of(way)}."],
+            { Way: { } way } => [$"Not reachable without damage: {why}", $"With least damage: {text.Cost(way.Steps, way.Stops.Length, way.Seconds)}."],
             _ => [$"Not reachable: {why}"],
         };
     }

@@ -13,7 +13,7 @@ sealed class RouteText(CultureInfo culture)
 
     public string Why(Route route) => route.Why?.ToString(culture) ?? "";
 
-    public string Of(Way way) => $"{Steps(way.Steps)}, {Counted(way.Stops.Length, "operation")}, {Time(way.Seconds)}";
+    public string Cost(Interval steps, int operations, Interval? seconds) => $"{Steps(steps)}, {Counted(operations, "operation")}, {Time(seconds)}";
 
     public string Steps(Interval steps) => Counted(steps, "step");
 
@@ -25,7 +25,7 @@ sealed class RouteText(CultureInfo culture)
     {
         var untimed = route is { Query.Cost: RouteCost.Seconds, Seconds: null };
         var why = untimed ? "No way has a time for each of its operations, so the one with fewest operations is shown. " : "";
-        if (route.IsOptimal) return $"{why}Proven {(route.Query.Cost == RouteCost.Seconds && !untimed ? "quickest" : "shortest")}.";
+        if (route.IsOptimal) return $"{why}Proven shortest in {(untimed ? "operations" : Word.Of(route.Query.Cost))}.";
         return untimed || route.LowerBound is not { } bound ? $"{why}Best found, not proven; a greater --effort may find a better one."
             : $"Best found; no route takes {Least(route.Query.Cost, bound)}. A greater --effort may tell more.";
     }
