@@ -31,7 +31,7 @@ public sealed class CompletionTests
     public void Options_are_suggested() => Assert.Equal(["--explain"], Suggested("fixscore score --ex"));
 
     [Theory]
-    [InlineData("--cost s", "seconds", "steps")]
+    [InlineData("--cost se", "seconds")]
     [InlineData("--first-tool ", "change", "no-change")]
     [InlineData("--part bat", "battery")]
     public void Words_of_options_are_suggested(string typed, params string[] words) => Assert.Equal(words, Suggested($"fixscore route x.json {typed}"));

@@ -86,6 +86,14 @@ public sealed class HostileTextTests
     [InlineData("\u2028\u2029", "\uFFFD\uFFFD")]
     public void What_steers_a_terminal_is_replaced_and_nothing_else(string text, string plain) => Assert.Equal(plain, Plain.Text(text));
 
+    [Theory]
+    [InlineData("display-assembly", "display-\nassembly")]
+    [InlineData("a short-one", "a short-one")]
+    [InlineData("unbreakablecompound", "unbreakablecompound")]
+    [InlineData("one-two-three-four-five", "one-two-three-\nfour-five")]
+    [InlineData("", "")]
+    public void Compounds_go_on_below_after_a_hyphen(string text, string folded) => Assert.Equal(folded, Plain.Folded(text, 15));
+
     [Fact]
     public void Cutting_never_halves_a_letter()
     {

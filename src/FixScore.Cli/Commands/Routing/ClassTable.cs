@@ -9,9 +9,9 @@ sealed class ClassTable(Canvas canvas)
     public void Show(FoundRoutes found)
     {
         canvas.Heading("Classes after EN 45554, the worst along the route");
-        canvas.Table([("Part", false), .. ClassAspect.All.Select(aspect => (aspect.Title, false))], found.All.Select(Row));
-        foreach (var aspect in ClassAspect.All) canvas.Item(1, "", $"{aspect.Title}: {aspect.Legend}.", quiet: true);
-        canvas.Line("A range is what is still possible, - that nothing is known. Information is the disassembly instruction of the part.");
+        canvas.Table([("Part", false), .. ClassAspect.All.Select(aspect => (aspect.Title, false))], found.All.Select(Row), Names.FoldedAt);
+        foreach (var aspect in ClassAspect.All) canvas.Item(1, "", aspect.Legend, quiet: true);
+        canvas.Line("A range is what is still possible, - that nothing is known.");
         canvas.Line(ClassAspect.Source);
         canvas.Line();
     }

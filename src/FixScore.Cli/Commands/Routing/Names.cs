@@ -7,6 +7,9 @@ namespace FixScore.Cli.Commands.Routing;
 /// <summary>What things of a record are called: the id, and the name that people read.</summary>
 sealed class Names(TeardownRecord record)
 {
+    /// <summary>Where ids are folded in tables, so that two of them leave room for numbers.</summary>
+    public const int FoldedAt = 13;
+
     const int Longest = 60;
 
     public string Device => $"{Short(record.Device.Maker)} {Short(record.Device.Model)} ({record.Id})";

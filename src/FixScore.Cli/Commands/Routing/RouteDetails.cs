@@ -15,8 +15,9 @@ sealed class RouteDetails(Canvas canvas, CultureInfo culture)
         canvas.Heading($"Route to {names.Part(found.Part.Id)}");
         foreach (var line in Verdict(found)) canvas.Line(line);
         if (route.Way is { } way) Show(found, names, way);
-        if (!route.Recorded.IsEmpty) Recorded(route);
-        canvas.Line();
+        // A table ends with a blank line of its own.
+        if (route.Recorded.IsEmpty) canvas.Line();
+        else Recorded(route);
     }
 
     void Show(RouteToPart found, Names names, Way way)

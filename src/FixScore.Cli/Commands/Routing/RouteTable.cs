@@ -8,6 +8,9 @@ namespace FixScore.Cli.Commands.Routing;
 /// <summary>Routes to all parts as a table, and what stands in the way of the others.</summary>
 sealed class RouteTable(Canvas canvas, CultureInfo culture)
 {
+    const int Letters = 26;
+    const string Unknown = "?";
+
     readonly RouteText text = new(culture);
 
     public void Show(FoundRoutes found)
@@ -23,17 +26,16 @@ sealed class RouteTable(Canvas canvas, CultureInfo culture)
         string[] tools = [.. found.Case.Record.Tools.Select(tool => tool.Id).Where(id => reached.Any(each => each.Route.Way!.Tools.Contains(id)))];
         var proven = reached.All(each => each.Route.IsOptimal);
         canvas.Table([("Part", false), ("Role", false), ("Steps", true), ("Ops", true), ("Seconds", true), .. Unless(proven, ("Proven", false)), ("Tools", false)],
-            reached.Select(each => Row(each, tools, proven)));
-        canvas.Line(proven ? "Each route is proven shortest." : "Where it is not proven, the number proven to be needed at least is told; a greater --effort may tell more.");
-        if (tools.Length > 0) canvas.Line("Tools:");
-        foreach (var (index, tool) in tools.Index()) canvas.Item(1, Letter(index), new Names(found.Case.Record).Tool(tool));
+            reached.Select(each => Row(each, tools, proven)), Names.FoldedAt);
+        canvas.Line(proven ? "Each route is proven shortest." : "Where a route is not proven shortest, it is told what no route can be below; a greater --effort may tell more.");
+        Tools(new(found.Case.Record), tools, reached.Any(each => IsUnknown(each.Route.Way!)));
         canvas.Line();
     }
 
     string[] Row(RouteToPart each, string[] tools, bool proven) =>
     [
         each.Part.Id, each.Part.Role, text.Number(each.Route.Steps), text.Number(each.Route.Operations), text.Number(each.Route.Seconds),
-        .. Unless(proven, each.Route.IsOptimal ? "yes" : $"at least {text.Number(each.Route.LowerBound)}"), Letters(each.Route.Way!, tools),
+        .. Unless(proven, each.Route.IsOptimal ? "yes" : $">= {text.Number(each.Route.LowerBound)}"), Marks(each.Route.Way!, tools),
     ];
 
     void Others(string title, FoundRoutes found, Reachability reachability)
@@ -45,14 +47,23 @@ sealed class RouteTable(Canvas canvas, CultureInfo culture)
         canvas.Line();
     }
 
-    static string Letters(Way way, string[] tools)
+    void Tools(Names names, string[] tools, bool someAreUnknown)
     {
-        var unknown = way.Stops.Any(stop => !stop.Tools.IsRecorded) ? (string[])["?"] : [];
-        return string.Join(' ', tools.Index().Where(tool => way.Tools.Contains(tool.Item)).Select(tool => Letter(tool.Index)).Concat(unknown));
+        if (tools.Length > 0) canvas.Line("Tools:");
+        foreach (var (index, tool) in tools.Index()) canvas.Item(1, Mark(index, tools), names.Tool(tool));
+        if (someAreUnknown) canvas.Item(1, Unknown, "tools not recorded");
     }
 
-    // a to z, then aa, ab and so on.
-    static string Letter(int index) => index < 26 ? $"{(char)('a' + index)}" : Letter(index / 26 - 1) + Letter(index % 26);
+    static string Marks(Way way, string[] tools)
+    {
+        var marks = tools.Index().Where(tool => way.Tools.Contains(tool.Item)).Select(tool => Mark(tool.Index, tools)).Concat(IsUnknown(way) ? [Unknown] : []);
+        return string.Join(tools.Length > Letters ? " " : "", marks.DefaultIfEmpty("by hand"));
+    }
+
+    // Letters need no blanks between them; numbers do, where there are more tools than letters.
+    static string Mark(int index, string[] tools) => tools.Length > Letters ? (index + 1).ToString(CultureInfo.InvariantCulture) : $"{(char)('a' + index)}";
+
+    static bool IsUnknown(Way way) => way.Stops.Any(stop => !stop.Tools.IsRecorded);
 
     static T[] Unless<T>(bool isLeftOut, T item) => isLeftOut ? [] : [item];
 }
