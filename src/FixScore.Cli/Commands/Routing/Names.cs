@@ -8,7 +8,7 @@ namespace FixScore.Cli.Commands.Routing;
 sealed class Names(TeardownRecord record)
 {
     /// <summary>Where ids are folded in tables, so that two of them leave room for numbers.</summary>
-    public const int FoldedAt = 13;
+    public const int FoldedAt = 12;
 
     const int Longest = 60;
 
