@@ -11,6 +11,7 @@ public sealed class HelpTests
     [InlineData("score")]
     [InlineData("verify")]
     [InlineData("requirements")]
+    [InlineData("route")]
     [InlineData("profiles")]
     [InlineData("criteria")]
     [InlineData("new")]
