@@ -1,4 +1,5 @@
 using FixScore.Criteria.Adhesives;
+using FixScore.Criteria.Disassembly;
 using FixScore.Criteria.Documentation;
 using FixScore.Criteria.Fasteners;
 using FixScore.Criteria.Modularity;
@@ -11,7 +12,7 @@ namespace FixScore.Criteria.Tests;
 public sealed class Conformance_tests
 {
     static readonly Catalogue Installed =
-        Catalogue.Of(new FastenersPlugin(), new AdhesivesPlugin(), new ModularityPlugin(), new PairingPlugin(), new DocumentationPlugin());
+        Catalogue.Of(new FastenersPlugin(), new AdhesivesPlugin(), new ModularityPlugin(), new PairingPlugin(), new DocumentationPlugin(), new DisassemblyPlugin());
 
     public static TheoryData<string> Ids => [.. Installed.Criteria.Select(each => each.Item.Info.Id)];
 
@@ -24,7 +25,7 @@ public sealed class Conformance_tests
     }
 
     [Fact]
-    public void There_are_five() => Assert.Equal(5, Installed.Criteria.Count());
+    public void There_are_eight() => Assert.Equal(8, Installed.Criteria.Count());
 
     static System.Collections.Immutable.ImmutableArray<MonotonePair> Pairs(string id) => id switch
     {
@@ -34,12 +35,16 @@ public sealed class Conformance_tests
         "part-modularity" => [new("a plug instead of solder", Device().Joint("j", ["battery", "mainboard"], JointKind.Solder).Build(),
             Device().Plug("j", ["battery", "mainboard"], ConnectorType.BoardToBoard).Build())],
         "software-pairing" => [new("a notice instead of a refusal", Swapped(SwapResult.Refused), Swapped(SwapResult.Notice))],
+        "disassembly-depth" => [new("a tool less to take up", Opened(["knife", "hook"]), Opened([]))],
+        "fastener-reuse" => [new("a bond that stays whole instead of one that is lost", Opened([], Reuse.Removable), Opened([], Reuse.Reusable))],
+        "tool-access" => [new("pulled by hand instead of cut with a tool", Opened(["knife"]), Opened([]))],
         _ => [new("public instead of for repairers", Documented(Audience.Repairers), Documented(Audience.Public))],
     };
 
     static RecordBuilder Device() => new RecordBuilder().Part("frame").Part("mainboard").Part("battery");
 
-    static TeardownRecord Opened(string[] tools) => Device().Tool("knife", ToolClass.Basic).Bond("b", ["battery", "frame"], AdhesiveType.Foam)
+    static TeardownRecord Opened(string[] tools, OneOf<Reuse> reuse = default) => Device().Tool("knife", ToolClass.Basic).Tool("hook", ToolClass.Basic)
+        .Bond("b", ["battery", "frame"], AdhesiveType.Foam, bond => bond with { Reuse = reuse })
         .Operation("o", OperationAction.Pull, tools: EntryList.Of<string>(tools), undoes: ["b"], removes: ["battery"]).Build();
 
     static TeardownRecord Swapped(SwapResult result) => Device().Swap("t", "unit-a", [("battery", "unit-b")], ("charging", result)).Build();

@@ -1,5 +1,6 @@
 using System.Reflection;
 using FixScore.Criteria.Adhesives;
+using FixScore.Criteria.Disassembly;
 using FixScore.Criteria.Documentation;
 using FixScore.Criteria.Fasteners;
 using FixScore.Criteria.Modularity;
@@ -11,6 +12,9 @@ public sealed class Plugins_tests
     public static TheoryData<Type, string> Plugins => new()
     {
         { typeof(AdhesivesPlugin), "adhesive-strength" },
+        { typeof(DisassemblyPlugin), "disassembly-depth" },
+        { typeof(DisassemblyPlugin), "fastener-reuse" },
+        { typeof(DisassemblyPlugin), "tool-access" },
         { typeof(DocumentationPlugin), "documentation" },
         { typeof(FastenersPlugin), "fastener-diversity" },
         { typeof(ModularityPlugin), "part-modularity" },
@@ -29,7 +33,7 @@ public sealed class Plugins_tests
     [Fact]
     public void Every_option_has_a_camel_case_name_of_its_own_and_a_text()
     {
-        var all = Catalogue.Of(new AdhesivesPlugin(), new DocumentationPlugin(), new FastenersPlugin(), new ModularityPlugin());
+        var all = Catalogue.Of(new AdhesivesPlugin(), new DisassemblyPlugin(), new DocumentationPlugin(), new FastenersPlugin(), new ModularityPlugin());
         Assert.All(all.Criteria.SelectMany(criterion => criterion.Item.Info.Options), option =>
         {
             Assert.Matches("^[a-z][A-Za-z]+$", option.Name);

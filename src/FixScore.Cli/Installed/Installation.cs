@@ -1,5 +1,6 @@
 using FixScore.Cli.Files;
 using FixScore.Criteria.Adhesives;
+using FixScore.Criteria.Disassembly;
 using FixScore.Criteria.Documentation;
 using FixScore.Criteria.Fasteners;
 using FixScore.Criteria.Modularity;
@@ -18,7 +19,8 @@ sealed record Installation(Catalogue Catalogue, ProfileLibrary Library)
     public static Installation Of(string[] folders, string[] plugins)
     {
         var builder = new CatalogueBuilder()
-            .Add(new FastenersPlugin()).Add(new AdhesivesPlugin()).Add(new ModularityPlugin()).Add(new PairingPlugin()).Add(new DocumentationPlugin());
+            .Add(new FastenersPlugin()).Add(new AdhesivesPlugin()).Add(new ModularityPlugin()).Add(new PairingPlugin()).Add(new DocumentationPlugin())
+            .Add(new DisassemblyPlugin());
         foreach (var file in plugins) builder.AddFile(file);
         return new(builder.Build(), folders.Length == 0 ? BuiltIn : folders.Select(Folder).Aggregate((first, next) => first.With(next)).With(BuiltIn));
     }
