@@ -1,4 +1,5 @@
 using FixScore.Criteria.Adhesives;
+using FixScore.Criteria.Disassembly;
 using FixScore.Criteria.Documentation;
 using FixScore.Criteria.Fasteners;
 using FixScore.Criteria.Modularity;
@@ -14,8 +15,8 @@ public sealed class Conformance_tests
 {
     static readonly Catalogue Installed =
         Catalogue.Of(
-            new FastenersPlugin(), new AdhesivesPlugin(), new ModularityPlugin(), new PairingPlugin(), new DocumentationPlugin(), new SparesPlugin(),
-            new SupportPlugin());
+            new FastenersPlugin(), new AdhesivesPlugin(), new ModularityPlugin(), new PairingPlugin(), new DocumentationPlugin(),
+            new SparesPlugin(), new SupportPlugin(), new DisassemblyPlugin());
 
     public static TheoryData<string> Ids => [.. Installed.Criteria.Select(each => each.Item.Info.Id)];
 
@@ -28,7 +29,7 @@ public sealed class Conformance_tests
     }
 
     [Fact]
-    public void There_are_ten() => Assert.Equal(10, Installed.Criteria.Count());
+    public void There_are_thirteen() => Assert.Equal(13, Installed.Criteria.Count());
 
     static System.Collections.Immutable.ImmutableArray<MonotonePair> Pairs(string id) => id switch
     {
@@ -42,12 +43,16 @@ public sealed class Conformance_tests
         "spare-terms" => [new("seven years instead of three", Sold(spare => spare with { Years = 3 }), Sold(spare => spare with { Years = 7 }))],
         "spare-price-ratio" => [new("a tenth of the price instead of a fifth", Sold(spare => spare with { Price = Euro(80) }), Sold(spare => spare with { Price = Euro(40) }))],
         "software-support" => [new("seven years instead of five", Supported(5), Supported(7))],
+        "disassembly-depth" => [new("a tool less to take up", Opened(["knife", "hook"]), Opened([]))],
+        "fastener-reuse" => [new("a bond that stays whole instead of one that is lost", Opened([], Reuse.Removable), Opened([], Reuse.Reusable))],
+        "tool-access" => [new("pulled by hand instead of cut with a tool", Opened(["knife"]), Opened([]))],
         _ => [new("public instead of for repairers", Documented(Audience.Repairers), Documented(Audience.Public))],
     };
 
     static RecordBuilder Device() => new RecordBuilder().Part("frame").Part("mainboard").Part("battery");
 
-    static TeardownRecord Opened(string[] tools) => Device().Tool("knife", ToolClass.Basic).Bond("b", ["battery", "frame"], AdhesiveType.Foam)
+    static TeardownRecord Opened(string[] tools, OneOf<Reuse> reuse = default) => Device().Tool("knife", ToolClass.Basic).Tool("hook", ToolClass.Basic)
+        .Bond("b", ["battery", "frame"], AdhesiveType.Foam, bond => bond with { Reuse = reuse })
         .Operation("o", OperationAction.Pull, tools: EntryList.Of<string>(tools), undoes: ["b"], removes: ["battery"]).Build();
 
     static TeardownRecord Swapped(SwapResult result) => Device().Swap("t", "unit-a", [("battery", "unit-b")], ("charging", result)).Build();

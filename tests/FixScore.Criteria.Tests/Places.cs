@@ -14,6 +14,7 @@ static class Places
         .. In("tools", record.Tools.Count, record.Tools.IsRecorded),
         .. In("operations", record.Operations.Count, record.Operations.IsRecorded),
         .. record.Operations.SelectMany((operation, i) => In($"operations/{i}/outcomes", operation.Outcomes.Length)),
+        .. In("sequences", record.Sequences.Count, record.Sequences.IsRecorded),
         .. In("documentation", record.Documentation.Count, record.Documentation.IsRecorded),
         .. In("spares", record.Spares.Count, record.Spares.IsRecorded),
         .. record.Support is null ? Array.Empty<string>() : ["/support"],

@@ -1,5 +1,6 @@
 using System.Reflection;
 using FixScore.Criteria.Adhesives;
+using FixScore.Criteria.Disassembly;
 using FixScore.Criteria.Documentation;
 using FixScore.Criteria.Fasteners;
 using FixScore.Criteria.Modularity;
@@ -13,6 +14,9 @@ public sealed class Plugins_tests
     public static TheoryData<Type, string> Plugins => new()
     {
         { typeof(AdhesivesPlugin), "adhesive-strength" },
+        { typeof(DisassemblyPlugin), "disassembly-depth" },
+        { typeof(DisassemblyPlugin), "fastener-reuse" },
+        { typeof(DisassemblyPlugin), "tool-access" },
         { typeof(DocumentationPlugin), "documentation" },
         { typeof(DocumentationPlugin), "repair-information" },
         { typeof(FastenersPlugin), "fastener-diversity" },
@@ -37,7 +41,8 @@ public sealed class Plugins_tests
     public void Every_option_has_a_camel_case_name_of_its_own_and_a_text()
     {
         var all = Catalogue.Of(
-            new AdhesivesPlugin(), new DocumentationPlugin(), new FastenersPlugin(), new ModularityPlugin(), new SparesPlugin(), new SupportPlugin());
+            new AdhesivesPlugin(), new DocumentationPlugin(), new FastenersPlugin(), new ModularityPlugin(), new SparesPlugin(),
+            new SupportPlugin(), new DisassemblyPlugin());
         Assert.All(all.Criteria.SelectMany(criterion => criterion.Item.Info.Options), option =>
         {
             Assert.Matches("^[a-z][A-Za-z]+$", option.Name);

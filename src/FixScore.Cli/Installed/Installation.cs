@@ -1,5 +1,6 @@
 using FixScore.Cli.Files;
 using FixScore.Criteria.Adhesives;
+using FixScore.Criteria.Disassembly;
 using FixScore.Criteria.Documentation;
 using FixScore.Criteria.Fasteners;
 using FixScore.Criteria.Modularity;
@@ -25,7 +26,8 @@ sealed record Installation(Catalogue Catalogue, ProfileLibrary Library)
 
     static CatalogueBuilder BuiltInPlugins => new CatalogueBuilder()
         .Add(new FastenersPlugin()).Add(new AdhesivesPlugin()).Add(new ModularityPlugin()).Add(new PairingPlugin()).Add(new DocumentationPlugin())
-        .Add(new SparesPlugin()).Add(new SupportPlugin()).Add(new PairingLawsPlugin()).Add(new EcodesignPlugin()).Add(new BatteriesPlugin());
+        .Add(new DisassemblyPlugin()).Add(new SparesPlugin()).Add(new SupportPlugin()).Add(new PairingLawsPlugin()).Add(new EcodesignPlugin())
+        .Add(new BatteriesPlugin());
 
     public static Installation Of(string[] folders, string[] plugins)
     {
