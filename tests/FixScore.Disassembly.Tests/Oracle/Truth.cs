@@ -1,0 +1,81 @@
+using FixScore.Records;
+
+namespace FixScore.Disassembly.Tests.Oracle;
+
+/// <summary>What the shortest route to parts must be, by trying every sequence of operations.</summary>
+/// <param name="Reachability">Whether the parts can be freed without damage.</param>
+/// <param name="Best">The route; with unknown tools the one with most steps; the least damaging one when only damage frees the parts.</param>
+/// <param name="Least">With unknown tools the route with fewest steps, else the same.</param>
+sealed record TrueRoute(Reachability Reachability, Best? Best, Best? Least);
+
+/// <summary>All true routes of a record.</summary>
+sealed class Truth(TeardownRecord record)
+{
+    readonly Simulator simulator = new(record);
+    readonly StateSpace space = new(new(record));
+
+    public TrueRoute To(IEnumerable<string> parts, RouteCost cost, FirstTool firstTool)
+    {
+        int[] groups = [.. parts.Select(simulator.Sides.Group).Distinct()];
+        if (groups.Any(simulator.IsUnknown))
+            return new(groups.Any(IsNotPossible) ? Reachability.Unreachable : Reachability.Unknown, null, null);
+        var clean = Search(groups, cost, firstTool, operation => !Bars(operation, groups));
+        return clean.Best is not null
+            ? new(Reachability.Reachable, clean.Best, clean.Least)
+            : Search(groups, cost, firstTool, _ => true);
+    }
+
+    /// <summary>Steps of a sequence with the best choice of tools.</summary>
+    public decimal StepsOf(IEnumerable<int> sequence, FirstTool firstTool, UnknownTools unknown)
+    {
+        var rule = Steps(firstTool, unknown);
+        IEnumerable<(Bench Bench, decimal Cost)> all = [(new(0, false), 0)];
+        foreach (var operation in sequence)
+            all = all.SelectMany(each => rule(each.Bench, operation), (each, next) => (next.After, each.Cost + next.Cost)).ToArray();
+        return all.Min(each => each.Cost);
+    }
+
+    TrueRoute Search(int[] groups, RouteCost cost, FirstTool firstTool, Func<int, bool> isAllowed) => cost switch
+    {
+        RouteCost.Steps => new(Reachability.Unreachable,
+            Search(groups, isAllowed, Steps(firstTool, UnknownTools.Most)), Search(groups, isAllowed, Steps(firstTool, UnknownTools.Least))),
+        RouteCost.Operations => Same(Search(groups, isAllowed, Each(_ => 1))),
+        _ => Same(Seconds(groups, isAllowed)),
+    };
+
+    static TrueRoute Same(Best? best) => new(Reachability.Unreachable, best, best);
+
+    // Operations without time are used only when no fully timed way exists; damage counts before that.
+    Best? Seconds(int[] groups, Func<int, bool> isAllowed)
+    {
+        var any = Search(groups, isAllowed, Each(_ => 1));
+        var timed = Search(groups, operation => isAllowed(operation) && Timing.Of(simulator.Operations[operation]) is not null,
+            Each(operation => Timing.Of(simulator.Operations[operation])!.Value.Middle()));
+        return timed is not null && timed.SameDamage(any!) ? timed : any;
+    }
+
+    Best? Search(int[] groups, Func<int, bool> isAllowed, Exhaustive.Rule rule) =>
+        new Exhaustive(space, new(state => groups.All(group => simulator.IsFreed(state, group)), Damage, isAllowed), rule).Search();
+
+    static Exhaustive.Rule Each(Func<int, decimal> cost) => (bench, operation) => [(bench, cost(operation))];
+
+    Exhaustive.Rule Steps(FirstTool firstTool, UnknownTools unknown)
+    {
+        var walk = new StepWalk(record, firstTool, unknown);
+        return (bench, operation) => walk.Choices(operation).Select(tools => walk.Do(bench, operation, tools)).Select(each => (each.After, (decimal)each.Steps));
+    }
+
+    bool Bars(int operation, int[] groups)
+    {
+        var damages = simulator.Operations[operation].Damages;
+        return simulator.Sides.Joints(damages) != 0 || (simulator.Sides.Parts(damages) & ~groups.Aggregate((a, b) => a | b)) != 0;
+    }
+
+    (int Parts, int Joints) Damage(State state)
+    {
+        var damages = simulator.Operations.Where((_, i) => state.Done.Has(i)).SelectMany(operation => operation.Damages).ToArray();
+        return (int.PopCount(simulator.Sides.Parts(damages)), int.PopCount(simulator.Sides.Joints(damages)));
+    }
+
+    bool IsNotPossible(int group) => record.Parts.Where((_, i) => group.Has(i)).Any(part => part.Reach.Is(Reach.NotPossible));
+}
