@@ -41,7 +41,9 @@ sealed class Simulator
     public State After(State state, int operation)
     {
         var (removed, moved) = Taken(state, operation);
-        var parted = JointsOf(Sides.Contact).Where(joint => Parts(Sides.Joins[joint], removed, moved)).Aggregate(0, (set, joint) => set | 1 << joint);
+        // A reading: the contacts of a rider part with its carrier's leaving, even when the rider left before.
+        var (leaving, shifting) = Taken(State.Start, operation);
+        var parted = JointsOf(Sides.Contact).Where(joint => Parts(Sides.Joins[joint], leaving, shifting)).Aggregate(0, (set, joint) => set | 1 << joint);
         return new(
             state.Done | 1 << operation, operation,
             state.Removed | removes[operation],

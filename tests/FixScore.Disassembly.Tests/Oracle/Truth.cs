@@ -18,11 +18,12 @@ sealed class Truth(TeardownRecord record)
     {
         int[] groups = [.. parts.Select(simulator.Sides.Group).Distinct()];
         if (groups.Any(simulator.IsUnknown))
-            return new(groups.Any(IsNotPossible) ? Reachability.Unreachable : Reachability.Unknown, null, null);
-        var clean = Search(groups, cost, firstTool, operation => !Bars(operation, groups));
+            return new(groups.Where(simulator.IsUnknown).Any(IsNotPossible) ? Reachability.Unreachable : Reachability.Unknown, null, null);
+        // Harm to the parts' own groups is reported, and counts only where other damage cannot be avoided either.
+        var clean = Search(groups, cost, firstTool, operation => !Bars(operation, groups), _ => (0, 0));
         return clean.Best is not null
             ? new(Reachability.Reachable, clean.Best, clean.Least)
-            : Search(groups, cost, firstTool, _ => true);
+            : Search(groups, cost, firstTool, _ => true, Damage);
     }
 
     /// <summary>Steps of a sequence with the best choice of tools.</summary>
@@ -35,27 +36,27 @@ sealed class Truth(TeardownRecord record)
         return all.Min(each => each.Cost);
     }
 
-    TrueRoute Search(int[] groups, RouteCost cost, FirstTool firstTool, Func<int, bool> isAllowed) => cost switch
+    TrueRoute Search(int[] groups, RouteCost cost, FirstTool firstTool, Func<int, bool> isAllowed, Func<State, (int Parts, int Joints)> damage) => cost switch
     {
         RouteCost.Steps => new(Reachability.Unreachable,
-            Search(groups, isAllowed, Steps(firstTool, UnknownTools.Most)), Search(groups, isAllowed, Steps(firstTool, UnknownTools.Least))),
-        RouteCost.Operations => Same(Search(groups, isAllowed, Each(_ => 1))),
-        _ => Same(Seconds(groups, isAllowed)),
+            Search(groups, isAllowed, damage, Steps(firstTool, UnknownTools.Most)), Search(groups, isAllowed, damage, Steps(firstTool, UnknownTools.Least))),
+        RouteCost.Operations => Same(Search(groups, isAllowed, damage, Each(_ => 1))),
+        _ => Same(Seconds(groups, isAllowed, damage)),
     };
 
     static TrueRoute Same(Best? best) => new(Reachability.Unreachable, best, best);
 
     // Operations without time are used only when no fully timed way exists; damage counts before that.
-    Best? Seconds(int[] groups, Func<int, bool> isAllowed)
+    Best? Seconds(int[] groups, Func<int, bool> isAllowed, Func<State, (int Parts, int Joints)> damage)
     {
-        var any = Search(groups, isAllowed, Each(_ => 1));
-        var timed = Search(groups, operation => isAllowed(operation) && Timing.Of(simulator.Operations[operation]) is not null,
+        var any = Search(groups, isAllowed, damage, Each(_ => 1));
+        var timed = Search(groups, operation => isAllowed(operation) && Timing.Of(simulator.Operations[operation]) is not null, damage,
             Each(operation => Timing.Of(simulator.Operations[operation])!.Value.Middle()));
         return timed is not null && timed.SameDamage(any!) ? timed : any;
     }
 
-    Best? Search(int[] groups, Func<int, bool> isAllowed, Exhaustive.Rule rule) =>
-        new Exhaustive(space, new(state => groups.All(group => simulator.IsFreed(state, group)), Damage, isAllowed), rule).Search();
+    Best? Search(int[] groups, Func<int, bool> isAllowed, Func<State, (int Parts, int Joints)> damage, Exhaustive.Rule rule) =>
+        new Exhaustive(space, new(state => groups.All(group => simulator.IsFreed(state, group)), damage, isAllowed), rule).Search();
 
     static Exhaustive.Rule Each(Func<int, decimal> cost) => (bench, operation) => [(bench, cost(operation))];
 
