@@ -37,7 +37,8 @@ sealed class Finder(Plan plan, Price price, Landmarks landmarks, Harm harm, Canc
             if ((allowance.Left & 1023) == 0) cancellation.ThrowIfCancellationRequested();
             if (!reach.Look(search.Done(index), search[index].Last)) continue;
             if (reach.IsGoal) return new(new(search.MovesTo(index), search[index].Paid), search[index].Paid, true);
-            Spread(search, index, limit, Promise);
+            if (price.Settled(search[index].Bench, reach) is var bench && bench != search[index].Bench) search.Settle(index, bench, promise);
+            else Spread(search, index, limit, Promise);
         }
         return new(null, default, true);
     }
@@ -93,9 +94,23 @@ sealed class Finder(Plan plan, Price price, Landmarks landmarks, Harm harm, Canc
             return;
         }
         for (var work = Masks.Next(reach.Helpful, 0); work >= 0; work = Masks.Next(reach.Helpful, work + 1))
-            for (var option = 0; reach.IsReady(work, node.Last) && option < price.Options(work); option++) Go(search, index, node, work, option, limit, rank);
+            for (var option = 0; !HasTwin(work, node.Last) && reach.IsReady(work, node.Last) && option < price.Options(work); option++) Go(search, index, node, work, option, limit, rank);
         if (reach.Bare > 0 || price.HasPairs) SpreadIdle(search, index, node, limit, rank);
     }
+
+    // Of two that are alike, must both be done, can both be done now and lead to nothing, only the first is tried: in any
+    // way they can change places.
+    bool HasTwin(int work, int last)
+    {
+        if (!IsIdleEnd(work, last)) return false;
+        for (var twin = Masks.Next(reach.Required, 0); twin >= 0 && twin < work; twin = Masks.Next(reach.Required, twin + 1))
+            if (price.Kind(twin) == price.Kind(work) && IsIdleEnd(twin, last)) return true;
+        return false;
+    }
+
+    bool IsIdleEnd(int work, int last) =>
+        price.Kind(work) >= 0 && Masks.Has(reach.Required, work) && plan.Before[work] < 0 && plan.Followers[work].All(word => word == 0)
+        && !harm.Weighs(work) && !Masks.Meet(plan.Dependents[work], reach.Helpful) && reach.IsReady(work, last);
 
     // What nothing needs is done only to open a step, or to come to something that can; paying for the latter is worth it
     // only where more than one opener may come of it.
@@ -115,7 +130,7 @@ sealed class Finder(Plan plan, Price price, Landmarks landmarks, Harm harm, Canc
     (int Work, int Option) Forced(Node node)
     {
         for (var work = Masks.Next(reach.Required, 0); work >= 0; work = Masks.Next(reach.Required, work + 1))
-            if (plan.Before[work] < 0 && plan.Followers[work].All(word => word == 0) && reach.IsReady(work, -1) && price.IsBestNow(node.Bench, work, reach.Bare > 0, out var option))
+            if (plan.Before[work] < 0 && plan.Followers[work].All(word => word == 0) && reach.IsReady(work, -1) && price.IsBestNow(node.Bench, work, reach, out var option))
                 return (work, option);
         return (-1, 0);
     }

@@ -20,6 +20,13 @@ sealed class Frontier(int stride)
         queue.Enqueue((index, paid), new(promise, paid.Operations));
     }
 
+    /// <summary>Comes to the state with another bench on which all costs the same.</summary>
+    public void Settle(int index, int bench, Toll promise)
+    {
+        var state = states[index];
+        Offer([.. states.Done(index)], bench, state.Last, state.Paid, state.Parent, state.Move, promise);
+    }
+
     /// <summary>The next state to open; those that were come to more cheaply since are passed over.</summary>
     public bool TryNext(out int index, out Toll promise)
     {

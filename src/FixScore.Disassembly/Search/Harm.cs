@@ -38,6 +38,9 @@ sealed class Harm
         return added;
     }
 
+    /// <summary>Whether an operation harms anything that counts.</summary>
+    public bool Weighs(int work) => byWork[work].Length > 0;
+
     static ulong[] By(Plan plan, string id)
     {
         var mask = new ulong[plan.Stride];

@@ -44,6 +44,9 @@ sealed class Plan
     /// <summary>The operation that must come directly before each; -1 for none.</summary>
     public int[] Before { get; }
 
+    /// <summary>Operations that can need each.</summary>
+    public ulong[][] Dependents => field ??= FindDependents();
+
     /// <summary>Operations that must come directly after each.</summary>
     public ulong[][] Followers { get; }
 
@@ -90,6 +93,18 @@ sealed class Plan
             open.Push(teardown.Works[work].Needs);
             if (teardown.Works[work].DirectlyAfter is { } before && helpful.Add(before)) Ask(before);
         }
+    }
+
+    // Rows stand after what they are made of, so one pass from the end tells which operations a row serves.
+    ulong[][] FindDependents()
+    {
+        var serves = Enumerable.Range(0, Rows).Select(_ => new ulong[Stride]).ToArray();
+        for (var work = 0; work < Works.Length; work++) Masks.Add(serves[NeedOf[work]], work);
+        for (var row = Rows - 1; row >= 0; row--)
+            foreach (var part in parts[row])
+                for (var word = 0; word < Stride; word++) serves[part][word] |= serves[row][word];
+        return [.. Works.Select((_, work) => Enumerable.Range(0, Rows).Where(row => IsFact(row) && Masks.Has(facts[row], work))
+            .Aggregate(new ulong[Stride], (all, row) => [.. all.Zip(serves[row], (one, other) => one | other)]))];
     }
 
     ulong[] Mask(IEnumerable<int> members)

@@ -25,12 +25,18 @@ abstract class Price
     /// <summary>Cost of an operation, and the bench after it.</summary>
     public abstract (Int128 Cost, int Bench) Of(int bench, int operation, int option);
 
-    /// <summary>Whether an operation that must be done anyway may as well be done now: it costs no more now than ever, and leaves the bench as it is.</summary>
+    /// <summary>Whether an operation that must be done anyway may as well be done now: no way through this state is cheaper when it is done later.</summary>
     /// <param name="bench">The bench.</param>
     /// <param name="operation">The operation.</param>
-    /// <param name="openers">Whether the first operation of a step can still save a change of tool.</param>
+    /// <param name="reach">What can still help.</param>
     /// <param name="option">The set of tools to do it with.</param>
-    public abstract bool IsBestNow(int bench, int operation, bool openers, out int option);
+    public abstract bool IsBestNow(int bench, int operation, Reach reach, out int option);
+
+    /// <summary>A number that operations share which cost the same in whatever state; -1 for one like no other.</summary>
+    public virtual int Kind(int operation) => -1;
+
+    /// <summary>A bench on which all that can still help costs the same.</summary>
+    public virtual int Settled(int bench, Reach reach) => bench;
 
     /// <summary>Whether operations that nothing needs can make others cheaper; see <see cref="StepPrice"/>.</summary>
     public virtual bool HasPairs => false;

@@ -17,12 +17,14 @@ sealed class StepPrice : Price
     readonly ToolSets tools;
     readonly bool firstCounts;
     readonly StepBound? bound;
+    readonly int[] kinds;
     bool? hasPairs;
 
     public StepPrice(ImmutableArray<Work> works, Landmarks? landmarks, FirstTool firstTool, UnknownTools unknown)
     {
         (this.works, firstCounts, tools) = (works, firstTool == FirstTool.Change, new(works, unknown));
-        bound = landmarks is null ? null : new(works, tools, landmarks, firstCounts);
+        kinds = KindsOf(works, tools);
+        bound = landmarks is null ? null : new(works, tools, landmarks, BareMask(), firstCounts);
         Most = tools.Of.Aggregate(Int128.Zero, (sum, options) => sum + options.Max(set => Math.Max(1, tools.Size(set))));
     }
 
@@ -40,12 +42,18 @@ sealed class StepPrice : Price
         return (open && !heat ? Change(hand, set) : Math.Max(1, tools.Size(set)), after);
     }
 
-    public override bool IsBestNow(int bench, int operation, bool openers, out int option)
+    public override bool IsBestNow(int bench, int operation, Reach reach, out int option)
     {
         for (option = 0; option < tools.Of[operation].Length; option++)
-            if (IsOpen(bench) && !(tools.Of[operation][option] == 0 ? HasPairs : openers) && Of(bench, operation, option) == (0, bench)) return true;
-        return false;
+            if (IsOpen(bench) && !(tools.Of[operation][option] == 0 ? HasPairs : reach.Bare > 0) && Of(bench, operation, option) == (0, bench)) return true;
+        option = 0;
+        return !IsOpen(bench) && reach.Bare == 0 && !HasPairs && IsAlone(operation, reach.Helpful);
     }
+
+    // With a closed step and nothing to begin with bare hands, what is in hand makes no difference.
+    public override int Settled(int bench, Reach reach) => IsOpen(bench) || reach.Bare > 0 || HasPairs ? bench : Start;
+
+    public override int Kind(int operation) => kinds[operation];
 
     public override bool IsOpen(int bench) => (bench & 1) != 0;
 
@@ -56,14 +64,38 @@ sealed class StepPrice : Price
         if (!LeavesOpen(operation)) return false;
         if (HasPairs) return true;
         for (var work = Masks.Next(helpful, 0); work >= 0; work = Masks.Next(helpful, work + 1))
-            if (Array.Exists(tools.Of[operation], set => set != 0 && Array.IndexOf(tools.Of[work], set) >= 0)) return true;
+            if (Array.Exists(tools.Of[operation], set => Array.Exists(tools.Of[work], other => tools.Shared(set, other) > 0))) return true;
         return false;
     }
 
     public override Int128 Least(ReadOnlySpan<ulong> done, int bench) => bound?.From(done, bench >> 1, (bench & 1) != 0) ?? 0;
 
-    // Several tools at once each cost a step where none is open, but not where bare hands opened it and they are in hand still.
-    public override bool HasPairs => hasPairs ??= Enumerable.Range(0, tools.Count).Any(set => tools.Size(set) > 1);
+    // Several tools at once each cost a step where none is open, but not where bare hands opened it and they are in hand
+    // still, from another operation that used two of them.
+    public override bool HasPairs => hasPairs ??= Enumerable.Range(0, tools.Of.Length).Any(work => tools.Of[work].Any(set => tools.HasPartner(set, work)));
+
+    // A removal that shares its step with nothing that is still to come takes a step of its own whenever it is done.
+    bool IsAlone(int operation, ReadOnlySpan<ulong> helpful)
+    {
+        if (!works[operation].Takes || tools.Of[operation] is not [var set]) return false;
+        for (var work = Masks.Next(helpful, 0); work >= 0; work = Masks.Next(helpful, work + 1))
+            if (!works[work].Takes && (set == 0 || Array.Exists(tools.Of[work], other => tools.Shared(set, other) > 0))) return false;
+        return true;
+    }
+
+    ulong[] BareMask()
+    {
+        var mask = new ulong[Math.Max(1, (works.Length + 63) / 64)];
+        for (var work = 0; work < works.Length; work++)
+            if (IsBare(work)) Masks.Add(mask, work);
+        return mask;
+    }
+
+    static int[] KindsOf(ImmutableArray<Work> works, ToolSets tools)
+    {
+        var kinds = works.Select((work, index) => $"{work.Takes} {work.IsHeatOrCleaning} {string.Join(' ', tools.Of[index].Zip(work.Options, (set, option) => $"{set}{(option.Heats ? "h" : "")}"))}").ToArray();
+        return [.. kinds.Select(kind => Array.IndexOf(kinds, kind))];
+    }
 
     bool LeavesOpen(int operation) => !works[operation].Takes && !works[operation].IsHeatOrCleaning;
 

@@ -39,6 +39,17 @@ sealed class ToolSets
     /// <summary>How many tools of <paramref name="set"/> are not in hand.</summary>
     public int New(int hand, int set) => fresh[hand, set];
 
+    /// <summary>How many tools two sets share.</summary>
+    public int Shared(int one, int other) => Size(other) - New(one, other);
+
+    /// <summary>Whether an operation other than <paramref name="but"/> uses two tools or more of a set, so that it can leave them in hand.</summary>
+    public bool HasPartner(int set, int but)
+    {
+        for (var work = 0; Size(set) > 1 && work < Of.Length; work++)
+            if (work != but && Array.Exists(Of[work], other => Shared(set, other) > 1)) return true;
+        return false;
+    }
+
     int Number(ToolOption option, Work work, UnknownTools unknown)
     {
         string[] tools = option.Tools.IsRecorded ? [.. option.Tools.AsArray().Order(StringComparer.Ordinal)]
