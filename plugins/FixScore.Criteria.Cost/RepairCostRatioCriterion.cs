@@ -20,7 +20,7 @@ public sealed class RepairCostRatioCriterion : IPartCriterion
 {
     /// <inheritdoc/>
     public CriterionInfo Info { get; } = new(
-        "repair-cost-ratio", 1, "Repair cost ratio", "cost of replacing the part, as a share of the price of the device", "1",
+        "repair-cost-ratio", 1, "Repair cost ratio", "cost of replacing the part, as a share of the price of the device", "share",
         Direction.LessIsBetter, "own judgement, no source",
         [
             "device.price", "device.price.amount", "device.price.currency", "device.price.taxIncluded", "spares", "spares[].part", "spares[].audience",

@@ -14,7 +14,7 @@ enum Waiting
 static class RepairCostRatioOptions
 {
     public static readonly Option<Bands> Bands = Options.Bands(
-        "bands", FixScore.Bands.Linear((0.1m, 1m), (0.5m, 0m)), "1", "Points for the cost of replacing the part as a share of the price of the device.");
+        "bands", FixScore.Bands.Linear((0.1m, 1m), (0.5m, 0m)), "share", "Points for the cost of replacing the part as a share of the price of the device.");
 
     public static readonly Option<decimal> LabourRate = Options.Number(
         "labourRate", 40, 0, 10_000, "currency/h", "What an hour of labour costs, in the currency of the device's price and on the same tax basis.");

@@ -13,7 +13,7 @@ sealed class RepairCostRatioReasons(PartContext context)
 
     public ImmutableArray<Reason> NotReachable(Route route, decimal points) =>
     [
-        Reason.Of("not-reachable", "No recorded route frees part {part} without damage.", [source.At(part)], ("part", part.Id)) with { Points = points },
+        Reason.Of("unreachable", "No recorded route frees part {part} without damage.", [source.At(part)], ("part", part.Id)) with { Points = points },
         .. route.Why is { } why ? [why] : ImmutableArray<Reason>.Empty,
     ];
 
@@ -36,7 +36,7 @@ sealed class RepairCostRatioReasons(PartContext context)
             yield return Reason.Of("waiting-left-out", "Waiting with hands free is not paid for; the route was chosen with it.", AtWay(facts));
         if (!facts.Route.IsOptimal)
             yield return Reason.Of(
-                "route-not-proven", "The search for the fastest route to part {part} met its limit, so labour and consumables have no upper end.",
+                "not-proven", "The search for the fastest route to part {part} met its limit, so labour and consumables have no upper end.",
                 [source.At(part)], ("part", part.Id));
         if (!facts.Bonds.IsEmpty)
             yield return Reason.Of(

@@ -13,7 +13,7 @@ sealed class DisassemblyTimeReasons(PartContext context)
 
     public ImmutableArray<Reason> NotReachable(Route route, decimal points) =>
     [
-        Reason.Of("not-reachable", "No recorded route frees part {part} without damage.", [source.At(part)], ("part", part.Id)) with { Points = points },
+        Reason.Of("unreachable", "No recorded route frees part {part} without damage.", [source.At(part)], ("part", part.Id)) with { Points = points },
         .. route.Why is { } why ? [why] : ImmutableArray<Reason>.Empty,
     ];
 
@@ -62,7 +62,7 @@ sealed class DisassemblyTimeReasons(PartContext context)
         "waiting-left-out", "Waiting with hands free is left out; the route was chosen with it.", At(facts));
 
     Reason NotProven(Route route) => Reason.Of(
-        "route-not-proven", "The search met its limit: no route to part {part} costs less than {bound}, so the low end is open as far as that.",
+        "not-proven", "The search met its limit: no route to part {part} costs less than {bound}, so the low end is open as far as that.",
         [source.At(part)],
         ("part", part.Id),
         ("bound", Value.Of(route.LowerBound ?? 0, route.Query.Cost == RouteCost.Seconds ? "s, waiting included" : "operations")));
