@@ -1,11 +1,14 @@
 using FixScore.Criteria.Adhesives;
+using FixScore.Criteria.Cost;
 using FixScore.Criteria.Disassembly;
 using FixScore.Criteria.Documentation;
 using FixScore.Criteria.Fasteners;
 using FixScore.Criteria.Modularity;
 using FixScore.Criteria.Pairing;
+using FixScore.Criteria.Safety;
 using FixScore.Criteria.Spares;
 using FixScore.Criteria.Support;
+using FixScore.Criteria.Time;
 using FixScore.Testing;
 
 namespace FixScore.Criteria.Tests;
@@ -16,7 +19,7 @@ public sealed class Conformance_tests
     static readonly Catalogue Installed =
         Catalogue.Of(
             new FastenersPlugin(), new AdhesivesPlugin(), new ModularityPlugin(), new PairingPlugin(), new DocumentationPlugin(),
-            new SparesPlugin(), new SupportPlugin(), new DisassemblyPlugin());
+            new SparesPlugin(), new SupportPlugin(), new DisassemblyPlugin(), new TimePlugin(), new CostPlugin(), new SafetyPlugin());
 
     public static TheoryData<string> Ids => [.. Installed.Criteria.Select(each => each.Item.Info.Id)];
 
@@ -29,7 +32,7 @@ public sealed class Conformance_tests
     }
 
     [Fact]
-    public void There_are_thirteen() => Assert.Equal(13, Installed.Criteria.Count());
+    public void There_are_sixteen() => Assert.Equal(16, Installed.Criteria.Count());
 
     static System.Collections.Immutable.ImmutableArray<MonotonePair> Pairs(string id) => id switch
     {
@@ -46,6 +49,9 @@ public sealed class Conformance_tests
         "disassembly-depth" => [new("a tool less to take up", Opened(["knife", "hook"]), Opened([]))],
         "fastener-reuse" => [new("a bond that stays whole instead of one that is lost", Opened([], Reuse.Removable), Opened([], Reuse.Reusable))],
         "tool-access" => [new("pulled by hand instead of cut with a tool", Opened(["knife"]), Opened([]))],
+        "disassembly-time" => [new("a minute instead of ten", Worked(600), Worked(60))],
+        "repair-cost-ratio" => [new("a spare at a tenth instead of two fifths", Worked(600, 160), Worked(600, 40))],
+        "hazard-exposure" => [new("glass instead of a capacitor", Worked(60, hazard: Hazard.MainsCapacitor), Worked(60, hazard: Hazard.Glass))],
         _ => [new("public instead of for repairers", Documented(Audience.Repairers), Documented(Audience.Public))],
     };
 
@@ -54,6 +60,15 @@ public sealed class Conformance_tests
     static TeardownRecord Opened(string[] tools, OneOf<Reuse> reuse = default) => Device().Tool("knife", ToolClass.Basic).Tool("hook", ToolClass.Basic)
         .Bond("b", ["battery", "frame"], AdhesiveType.Foam, bond => bond with { Reuse = reuse })
         .Operation("o", OperationAction.Pull, tools: EntryList.Of<string>(tools), undoes: ["b"], removes: ["battery"]).Build();
+
+    static TeardownRecord Worked(int seconds, decimal price = 40, Hazard hazard = Hazard.SharpEdge) => Device()
+        .Device(device => device with { Price = Euro(400) }).Spare("battery", Audience.Public, spare => spare with { Price = Euro(price) })
+        .Bond("b", ["battery", "frame"], AdhesiveType.Foam)
+        .Operation("o", OperationAction.Pull, [], ["b"], ["battery"], seconds: seconds, configure: pull => pull with
+        {
+            WaitSeconds = 0, ReassemblySeconds = seconds, Hazards = [hazard],
+        })
+        .With(record => record with { Parts = [.. record.Parts.Select(part => part with { Hazards = [] })] }).Build();
 
     static TeardownRecord Swapped(SwapResult result) => Device().Swap("t", "unit-a", [("battery", "unit-b")], ("charging", result)).Build();
 

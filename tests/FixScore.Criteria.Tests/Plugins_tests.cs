@@ -1,11 +1,14 @@
 using System.Reflection;
 using FixScore.Criteria.Adhesives;
+using FixScore.Criteria.Cost;
 using FixScore.Criteria.Disassembly;
 using FixScore.Criteria.Documentation;
 using FixScore.Criteria.Fasteners;
 using FixScore.Criteria.Modularity;
+using FixScore.Criteria.Safety;
 using FixScore.Criteria.Spares;
 using FixScore.Criteria.Support;
+using FixScore.Criteria.Time;
 
 namespace FixScore.Criteria.Tests;
 
@@ -14,6 +17,7 @@ public sealed class Plugins_tests
     public static TheoryData<Type, string> Plugins => new()
     {
         { typeof(AdhesivesPlugin), "adhesive-strength" },
+        { typeof(CostPlugin), "repair-cost-ratio" },
         { typeof(DisassemblyPlugin), "disassembly-depth" },
         { typeof(DisassemblyPlugin), "fastener-reuse" },
         { typeof(DisassemblyPlugin), "tool-access" },
@@ -21,10 +25,12 @@ public sealed class Plugins_tests
         { typeof(DocumentationPlugin), "repair-information" },
         { typeof(FastenersPlugin), "fastener-diversity" },
         { typeof(ModularityPlugin), "part-modularity" },
+        { typeof(SafetyPlugin), "hazard-exposure" },
         { typeof(SparesPlugin), "spare-availability" },
         { typeof(SparesPlugin), "spare-price-ratio" },
         { typeof(SparesPlugin), "spare-terms" },
         { typeof(SupportPlugin), "software-support" },
+        { typeof(TimePlugin), "disassembly-time" },
     };
 
     [Theory]
@@ -42,7 +48,7 @@ public sealed class Plugins_tests
     {
         var all = Catalogue.Of(
             new AdhesivesPlugin(), new DocumentationPlugin(), new FastenersPlugin(), new ModularityPlugin(), new SparesPlugin(),
-            new SupportPlugin(), new DisassemblyPlugin());
+            new SupportPlugin(), new DisassemblyPlugin(), new TimePlugin(), new CostPlugin(), new SafetyPlugin());
         Assert.All(all.Criteria.SelectMany(criterion => criterion.Item.Info.Options), option =>
         {
             Assert.Matches("^[a-z][A-Za-z]+$", option.Name);

@@ -1,12 +1,15 @@
 using FixScore.Cli.Files;
 using FixScore.Criteria.Adhesives;
+using FixScore.Criteria.Cost;
 using FixScore.Criteria.Disassembly;
 using FixScore.Criteria.Documentation;
 using FixScore.Criteria.Fasteners;
 using FixScore.Criteria.Modularity;
 using FixScore.Criteria.Pairing;
+using FixScore.Criteria.Safety;
 using FixScore.Criteria.Spares;
 using FixScore.Criteria.Support;
+using FixScore.Criteria.Time;
 using FixScore.Requirements.Batteries;
 using FixScore.Requirements.Ecodesign;
 using FixScore.Requirements.PairingLaws;
@@ -26,7 +29,8 @@ sealed record Installation(Catalogue Catalogue, ProfileLibrary Library)
 
     static CatalogueBuilder BuiltInPlugins => new CatalogueBuilder()
         .Add(new FastenersPlugin()).Add(new AdhesivesPlugin()).Add(new ModularityPlugin()).Add(new PairingPlugin()).Add(new DocumentationPlugin())
-        .Add(new DisassemblyPlugin()).Add(new SparesPlugin()).Add(new SupportPlugin()).Add(new PairingLawsPlugin()).Add(new EcodesignPlugin())
+        .Add(new DisassemblyPlugin()).Add(new SparesPlugin()).Add(new SupportPlugin()).Add(new TimePlugin()).Add(new CostPlugin()).Add(new SafetyPlugin())
+       .Add(new PairingLawsPlugin()).Add(new EcodesignPlugin())
         .Add(new BatteriesPlugin());
 
     public static Installation Of(string[] folders, string[] plugins)
