@@ -19,10 +19,10 @@ sealed class Truth(TeardownRecord record)
         int[] groups = [.. parts.Select(simulator.Sides.Group).Distinct()];
         if (groups.Any(simulator.IsUnknown))
             return new(groups.Any(IsNotPossible) ? Reachability.Unreachable : Reachability.Unknown, null, null);
-        var clean = Search(groups, cost, firstTool, operation => !Bars(operation, groups));
+        var clean = Search(new(groups, operation => !Bars(operation, groups), _ => (0, 0)), cost, firstTool);
         return clean.Best is not null
             ? new(Reachability.Reachable, clean.Best, clean.Least)
-            : Search(groups, cost, firstTool, _ => true);
+            : Search(new(groups, _ => true, Damage), cost, firstTool);
     }
 
     /// <summary>Steps of a sequence with the best choice of tools.</summary>
@@ -35,27 +35,29 @@ sealed class Truth(TeardownRecord record)
         return all.Min(each => each.Cost);
     }
 
-    TrueRoute Search(int[] groups, RouteCost cost, FirstTool firstTool, Func<int, bool> isAllowed) => cost switch
+    // What is to be freed, by which operations, and what harm counts.
+    sealed record Task(int[] Groups, Func<int, bool> IsAllowed, Func<State, (int Parts, int Joints)> Damage);
+
+    TrueRoute Search(Task task, RouteCost cost, FirstTool firstTool) => cost switch
     {
-        RouteCost.Steps => new(Reachability.Unreachable,
-            Search(groups, isAllowed, Steps(firstTool, UnknownTools.Most)), Search(groups, isAllowed, Steps(firstTool, UnknownTools.Least))),
-        RouteCost.Operations => Same(Search(groups, isAllowed, Each(_ => 1))),
-        _ => Same(Seconds(groups, isAllowed)),
+        RouteCost.Steps => new(Reachability.Unreachable, Search(task, Steps(firstTool, UnknownTools.Most)), Search(task, Steps(firstTool, UnknownTools.Least))),
+        RouteCost.Operations => Same(Search(task, Each(_ => 1))),
+        _ => Same(Seconds(task)),
     };
 
     static TrueRoute Same(Best? best) => new(Reachability.Unreachable, best, best);
 
     // Operations without time are used only when no fully timed way exists; damage counts before that.
-    Best? Seconds(int[] groups, Func<int, bool> isAllowed)
+    Best? Seconds(Task task)
     {
-        var any = Search(groups, isAllowed, Each(_ => 1));
-        var timed = Search(groups, operation => isAllowed(operation) && Timing.Of(simulator.Operations[operation]) is not null,
+        var any = Search(task, Each(_ => 1));
+        var timed = Search(task with { IsAllowed = operation => task.IsAllowed(operation) && Timing.Of(simulator.Operations[operation]) is not null },
             Each(operation => Timing.Of(simulator.Operations[operation])!.Value.Middle()));
         return timed is not null && timed.SameDamage(any!) ? timed : any;
     }
 
-    Best? Search(int[] groups, Func<int, bool> isAllowed, Exhaustive.Rule rule) =>
-        new Exhaustive(space, new(state => groups.All(group => simulator.IsFreed(state, group)), Damage, isAllowed), rule).Search();
+    Best? Search(Task task, Exhaustive.Rule rule) =>
+        new Exhaustive(space, new(state => task.Groups.All(group => simulator.IsFreed(state, group)), task.Damage, task.IsAllowed), rule).Search();
 
     static Exhaustive.Rule Each(Func<int, decimal> cost) => (bench, operation) => [(bench, cost(operation))];
 
