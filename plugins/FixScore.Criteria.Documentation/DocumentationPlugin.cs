@@ -5,9 +5,10 @@ using FixScore.Criteria.Documentation;
 
 namespace FixScore.Criteria.Documentation;
 
-/// <summary>Offers the criterion <c>documentation</c>.</summary>
+/// <summary>Offers the criteria <c>documentation</c> and <c>repair-information</c>.</summary>
 public sealed class DocumentationPlugin : IPlugin
 {
     /// <inheritdoc/>
-    public void Register(IPluginRegistry registry) => registry.Add(new DocumentationCriterion());
+    public void Register(IPluginRegistry registry) =>
+        registry.Add(new DocumentationCriterion()).Add(new RepairInformationCriterion());
 }

@@ -3,6 +3,8 @@ using FixScore.Cli.Commands.Criteria;
 using FixScore.Cli.Commands.Demo;
 using FixScore.Cli.Commands.New;
 using FixScore.Cli.Commands.Profiles;
+using FixScore.Cli.Commands.Requirements;
+using FixScore.Cli.Commands.Routing;
 using FixScore.Cli.Commands.Score;
 using FixScore.Cli.Commands.Validate;
 using FixScore.Cli.Commands.Verify;
@@ -26,7 +28,10 @@ static class CommandLine
         var root = new RootCommand("Scores teardown records of devices by open rules, explains every point, and verifies scores of others.");
         common.AddTo(root);
         AppCommand[] commands =
-            [new DemoCommand(), new ValidateCommand(), new ScoreCommand(), new VerifyCommand(), new ProfilesCommand(), new CriteriaCommand(), new NewCommand(), new CompletionCommand()];
+        [
+            new DemoCommand(), new ValidateCommand(), new ScoreCommand(), new VerifyCommand(), new RouteCommand(), new RequirementsCommand(),
+            new ProfilesCommand(), new CriteriaCommand(), new NewCommand(), new CompletionCommand(),
+        ];
         foreach (var command in commands)
         {
             command.RunIn(parsed => new(parsed, common, streams, cancellation));

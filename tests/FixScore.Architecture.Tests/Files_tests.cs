@@ -25,9 +25,12 @@ public sealed partial class Files_tests
         Assert.Empty(families.SelectMany(Lacking));
     }
 
-    [Fact]
-    public void Every_body_of_law_has_a_plugin() => Assert.DoesNotContain(House.Plugins,
-        room => room.StartsWith("FixScore.Requirements.", StringComparison.Ordinal) && !Names(room).Any(name => name.EndsWith("Plugin", StringComparison.Ordinal)));
+    [Theory]
+    [InlineData("Plugin")]
+    [InlineData("Requirements")]
+    [InlineData("Reasons")]
+    public void Every_body_of_law_has_a_plugin_sets_of_requirements_and_reasons(string kind) => Assert.DoesNotContain(House.Plugins,
+        room => room.StartsWith("FixScore.Requirements.", StringComparison.Ordinal) && !Names(room).Any(name => name.EndsWith(kind, StringComparison.Ordinal)));
 
     [Fact]
     public void Every_project_is_in_the_solution()

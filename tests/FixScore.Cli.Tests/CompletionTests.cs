@@ -30,7 +30,17 @@ public sealed class CompletionTests
     [Fact]
     public void Options_are_suggested() => Assert.Equal(["--explain"], Suggested("fixscore score --ex"));
 
+    [Theory]
+    [InlineData("--cost se", "seconds")]
+    [InlineData("--first-tool ", "change", "no-change")]
+    [InlineData("--part bat", "battery")]
+    public void Words_of_options_are_suggested(string typed, params string[] words) => Assert.Equal(words, Suggested($"fixscore route x.json {typed}"));
+
     [Fact]
     public void Built_in_profiles_are_suggested() =>
         Assert.Equal(["bench-balanced", "bench-limiting"], Suggested("fixscore score x.json --profile bench"));
+
+    [Fact]
+    public void Built_in_sets_of_requirements_are_suggested() =>
+        Assert.Equal(["us-co-hb24-1121", "us-or-sb-1596", "us-wa-hb-1483"], Suggested("fixscore requirements x.json --set us-"));
 }

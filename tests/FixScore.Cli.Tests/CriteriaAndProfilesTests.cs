@@ -14,7 +14,12 @@ public sealed partial class CriteriaAndProfilesTests
     public void Criteria_as_json_have_kinds_bounds_and_defaults_of_options()
     {
         var criteria = JsonDocument.Parse(Fixscore.Run("criteria", "--json").Out).RootElement.GetProperty("criteria").EnumerateArray().ToArray();
-        Assert.Equal(["adhesive-strength", "documentation", "fastener-diversity", "part-modularity", "software-pairing"], criteria.Select(each => each.GetProperty("id").GetString()!));
+        Assert.Equal(
+            [
+                "adhesive-strength", "documentation", "fastener-diversity", "part-modularity", "repair-information", "software-pairing",
+                "software-support", "spare-availability", "spare-price-ratio", "spare-terms",
+            ],
+            criteria.Select(each => each.GetProperty("id").GetString()!));
         var tolerance = criteria[0].GetProperty("options").EnumerateArray().Single(each => each.GetProperty("name").GetString() == "tolerance");
         Assert.Equal(("number", 0, 1), (tolerance.GetProperty("kind").GetString(), tolerance.GetProperty("min").GetInt32(), tolerance.GetProperty("max").GetInt32()));
         Assert.All(criteria.SelectMany(each => each.GetProperty("options").EnumerateArray()), option => Assert.NotEqual(JsonValueKind.Null, option.GetProperty("default").ValueKind));

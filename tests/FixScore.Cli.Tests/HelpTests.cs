@@ -10,6 +10,8 @@ public sealed class HelpTests
     [InlineData("validate")]
     [InlineData("score")]
     [InlineData("verify")]
+    [InlineData("requirements")]
+    [InlineData("route")]
     [InlineData("profiles")]
     [InlineData("criteria")]
     [InlineData("new")]

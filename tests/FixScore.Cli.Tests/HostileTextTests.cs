@@ -19,6 +19,22 @@ public sealed class HostileTextTests
         Assert.DoesNotContain(ran.Out, letter => letter != '\n' && char.IsControl(letter) || letter is '\u202E' or '\u2066');
     }
 
+    [Theory]
+    [InlineData]
+    [InlineData("--classes", "--part", "battery")]
+    public void Routes_of_a_hostile_record_stay_text(params string[] more)
+    {
+        var hostile = Tablets.Changed(Tablets.Named(Tablets.Slate2, Hostile), record =>
+        {
+            foreach (var entry in record["tools"]!.AsArray().Concat(record["consumables"]!.AsArray())) entry!["name"] = Hostile;
+            foreach (var operation in record["operations"]!.AsArray()) operation!["caution"] = Hostile;
+        });
+        var ran = Fixscore.RunOn(hostile, ["route", "-", .. more]);
+        Assert.Equal(0, ran.Code);
+        Assert.Contains("[red]a[/]", ran.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain(ran.Out, letter => letter != '\n' && char.IsControl(letter) || letter is '\u202E' or '\u2066');
+    }
+
     [Fact]
     public void On_a_terminal_only_our_own_styling_is_sent()
     {
@@ -49,6 +65,16 @@ public sealed class HostileTextTests
         Assert.DoesNotContain(ran.Out.Split('\n'), line => line.Length > 80);
     }
 
+    [Theory]
+    [InlineData]
+    [InlineData("--part", "battery")]
+    public void Names_of_10000_letters_leave_routes_readable(params string[] more)
+    {
+        var lines = Fixscore.RunOn(Tablets.Named(Tablets.Slate2, new string('x', 10_000)), ["route", "-", .. more]).Out.Split('\n');
+        Assert.InRange(lines.Length, 10, 200);
+        Assert.DoesNotContain(lines, line => line.Length > 80);
+    }
+
     [Fact]
     public void File_names_are_untrusted_too() =>
         Assert.DoesNotContain('\u001b', Fixscore.Run("validate", "\u001b[2Jx.json").Error);
@@ -59,6 +85,14 @@ public sealed class HostileTextTests
     [InlineData("\u061C\u200E\u200F\u202A\u202B\u202C\u202D\u202E\u2066\u2067\u2068\u2069", "\uFFFD\uFFFD\uFFFD\uFFFD\uFFFD\uFFFD\uFFFD\uFFFD\uFFFD\uFFFD\uFFFD\uFFFD")]
     [InlineData("\u2028\u2029", "\uFFFD\uFFFD")]
     public void What_steers_a_terminal_is_replaced_and_nothing_else(string text, string plain) => Assert.Equal(plain, Plain.Text(text));
+
+    [Theory]
+    [InlineData("display-assembly", "display-\nassembly")]
+    [InlineData("a short-one", "a short-one")]
+    [InlineData("unbreakablecompound", "unbreakablecompound")]
+    [InlineData("one-two-three-four-five", "one-two-three-\nfour-five")]
+    [InlineData("", "")]
+    public void Compounds_go_on_below_after_a_hyphen(string text, string folded) => Assert.Equal(folded, Plain.Folded(text, 15));
 
     [Fact]
     public void Cutting_never_halves_a_letter()

@@ -40,7 +40,12 @@ public sealed class NewTests
     public void A_new_profile_asks_every_installed_criterion_with_the_same_weight()
     {
         var leaves = JsonNode.Parse(Fixscore.Run("new", "profile").Out)!["root"]!["of"]!.AsArray();
-        Assert.Equal(["adhesive-strength", "documentation", "fastener-diversity", "part-modularity", "software-pairing"], leaves.Select(leaf => leaf!["criterion"]!.GetValue<string>()));
+        Assert.Equal(
+            [
+                "adhesive-strength", "documentation", "fastener-diversity", "part-modularity", "repair-information", "software-pairing",
+                "software-support", "spare-availability", "spare-price-ratio", "spare-terms",
+            ],
+            leaves.Select(leaf => leaf!["criterion"]!.GetValue<string>()));
         Assert.All(leaves, leaf => Assert.Equal(1, leaf!["weight"]!.GetValue<int>()));
     }
 

@@ -1,8 +1,11 @@
 using FixScore.Criteria.Adhesives;
+using FixScore.Criteria.Disassembly;
 using FixScore.Criteria.Documentation;
 using FixScore.Criteria.Fasteners;
 using FixScore.Criteria.Modularity;
 using FixScore.Criteria.Pairing;
+using FixScore.Criteria.Spares;
+using FixScore.Criteria.Support;
 using FixScore.Testing;
 
 namespace FixScore.Criteria.Tests;
@@ -11,7 +14,9 @@ namespace FixScore.Criteria.Tests;
 public sealed class Conformance_tests
 {
     static readonly Catalogue Installed =
-        Catalogue.Of(new FastenersPlugin(), new AdhesivesPlugin(), new ModularityPlugin(), new PairingPlugin(), new DocumentationPlugin());
+        Catalogue.Of(
+            new FastenersPlugin(), new AdhesivesPlugin(), new ModularityPlugin(), new PairingPlugin(), new DocumentationPlugin(),
+            new SparesPlugin(), new SupportPlugin(), new DisassemblyPlugin());
 
     public static TheoryData<string> Ids => [.. Installed.Criteria.Select(each => each.Item.Info.Id)];
 
@@ -24,7 +29,7 @@ public sealed class Conformance_tests
     }
 
     [Fact]
-    public void There_are_five() => Assert.Equal(5, Installed.Criteria.Count());
+    public void There_are_thirteen() => Assert.Equal(13, Installed.Criteria.Count());
 
     static System.Collections.Immutable.ImmutableArray<MonotonePair> Pairs(string id) => id switch
     {
@@ -34,12 +39,20 @@ public sealed class Conformance_tests
         "part-modularity" => [new("a plug instead of solder", Device().Joint("j", ["battery", "mainboard"], JointKind.Solder).Build(),
             Device().Plug("j", ["battery", "mainboard"], ConnectorType.BoardToBoard).Build())],
         "software-pairing" => [new("a notice instead of a refusal", Swapped(SwapResult.Refused), Swapped(SwapResult.Notice))],
+        "spare-availability" => [new("public instead of for repairers", Sold(spare => spare with { Audience = Audience.Repairers }), Sold(spare => spare))],
+        "spare-terms" => [new("seven years instead of three", Sold(spare => spare with { Years = 3 }), Sold(spare => spare with { Years = 7 }))],
+        "spare-price-ratio" => [new("a tenth of the price instead of a fifth", Sold(spare => spare with { Price = Euro(80) }), Sold(spare => spare with { Price = Euro(40) }))],
+        "software-support" => [new("seven years instead of five", Supported(5), Supported(7))],
+        "disassembly-depth" => [new("a tool less to take up", Opened(["knife", "hook"]), Opened([]))],
+        "fastener-reuse" => [new("a bond that stays whole instead of one that is lost", Opened([], Reuse.Removable), Opened([], Reuse.Reusable))],
+        "tool-access" => [new("pulled by hand instead of cut with a tool", Opened(["knife"]), Opened([]))],
         _ => [new("public instead of for repairers", Documented(Audience.Repairers), Documented(Audience.Public))],
     };
 
     static RecordBuilder Device() => new RecordBuilder().Part("frame").Part("mainboard").Part("battery");
 
-    static TeardownRecord Opened(string[] tools) => Device().Tool("knife", ToolClass.Basic).Bond("b", ["battery", "frame"], AdhesiveType.Foam)
+    static TeardownRecord Opened(string[] tools, OneOf<Reuse> reuse = default) => Device().Tool("knife", ToolClass.Basic).Tool("hook", ToolClass.Basic)
+        .Bond("b", ["battery", "frame"], AdhesiveType.Foam, bond => bond with { Reuse = reuse })
         .Operation("o", OperationAction.Pull, tools: EntryList.Of<string>(tools), undoes: ["b"], removes: ["battery"]).Build();
 
     static TeardownRecord Swapped(SwapResult result) => Device().Swap("t", "unit-a", [("battery", "unit-b")], ("charging", result)).Build();
@@ -47,5 +60,17 @@ public sealed class Conformance_tests
     static TeardownRecord Documented(Audience audience) => Device().With(record => record with
     {
         Documentation = [new Document { Subject = DocumentSubject.Identification, Audience = audience, Cost = DocumentCost.Free, Years = 7 }],
+    }).Build();
+
+    static TeardownRecord Sold(Func<Spare, Spare> configure) => Device().Part("display-assembly").Part("back-cover")
+        .Device(device => device with { Price = Euro(400) })
+        .Spare("display-assembly", Audience.Public).Spare("battery", Audience.Public, configure).Spare("back-cover", Audience.Repairers)
+        .With(record => record with { Joints = [], Absent = ["front-camera", "rear-camera", "charging-port", "button", "microphone", "speaker"] }).Build();
+
+    static Price Euro(decimal amount) => new(amount, "EUR", TaxIncluded: true);
+
+    static TeardownRecord Supported(int years) => Device().Support(support => support with
+    {
+        SecurityUpdateYears = years, CorrectiveUpdateYears = years, FunctionalityUpdateYears = years,
     }).Build();
 }

@@ -6,13 +6,18 @@ static class Places
     public static IReadOnlyCollection<string> Of(TeardownRecord record) =>
     [
         "",
+        .. record.Device.Price is null ? Array.Empty<string>() : ["/device/price"],
+        "/device",
         .. In("parts", record.Parts.Count),
+        .. In("absent", record.Absent.Count, record.Absent.IsRecorded),
         .. In("joints", record.Joints.Count, record.Joints.IsRecorded),
         .. In("tools", record.Tools.Count, record.Tools.IsRecorded),
         .. In("operations", record.Operations.Count, record.Operations.IsRecorded),
         .. record.Operations.SelectMany((operation, i) => In($"operations/{i}/outcomes", operation.Outcomes.Length)),
+        .. In("sequences", record.Sequences.Count, record.Sequences.IsRecorded),
         .. In("documentation", record.Documentation.Count, record.Documentation.IsRecorded),
         .. In("spares", record.Spares.Count, record.Spares.IsRecorded),
+        .. record.Support is null ? Array.Empty<string>() : ["/support"],
     ];
 
     static IEnumerable<string> In(string list, int count, bool recorded = true) =>

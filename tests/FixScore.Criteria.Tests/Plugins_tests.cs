@@ -1,8 +1,11 @@
 using System.Reflection;
 using FixScore.Criteria.Adhesives;
+using FixScore.Criteria.Disassembly;
 using FixScore.Criteria.Documentation;
 using FixScore.Criteria.Fasteners;
 using FixScore.Criteria.Modularity;
+using FixScore.Criteria.Spares;
+using FixScore.Criteria.Support;
 
 namespace FixScore.Criteria.Tests;
 
@@ -11,9 +14,17 @@ public sealed class Plugins_tests
     public static TheoryData<Type, string> Plugins => new()
     {
         { typeof(AdhesivesPlugin), "adhesive-strength" },
+        { typeof(DisassemblyPlugin), "disassembly-depth" },
+        { typeof(DisassemblyPlugin), "fastener-reuse" },
+        { typeof(DisassemblyPlugin), "tool-access" },
         { typeof(DocumentationPlugin), "documentation" },
+        { typeof(DocumentationPlugin), "repair-information" },
         { typeof(FastenersPlugin), "fastener-diversity" },
         { typeof(ModularityPlugin), "part-modularity" },
+        { typeof(SparesPlugin), "spare-availability" },
+        { typeof(SparesPlugin), "spare-price-ratio" },
+        { typeof(SparesPlugin), "spare-terms" },
+        { typeof(SupportPlugin), "software-support" },
     };
 
     [Theory]
@@ -29,7 +40,9 @@ public sealed class Plugins_tests
     [Fact]
     public void Every_option_has_a_camel_case_name_of_its_own_and_a_text()
     {
-        var all = Catalogue.Of(new AdhesivesPlugin(), new DocumentationPlugin(), new FastenersPlugin(), new ModularityPlugin());
+        var all = Catalogue.Of(
+            new AdhesivesPlugin(), new DocumentationPlugin(), new FastenersPlugin(), new ModularityPlugin(), new SparesPlugin(),
+            new SupportPlugin(), new DisassemblyPlugin());
         Assert.All(all.Criteria.SelectMany(criterion => criterion.Item.Info.Options), option =>
         {
             Assert.Matches("^[a-z][A-Za-z]+$", option.Name);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using FixScore.Cli.Files;
 
 namespace FixScore.Cli.Commands;
 
@@ -10,7 +11,7 @@ static class OptionJson
     {
         switch (value)
         {
-            case decimal number: json.WriteNumberValue(Trimmed(number)); break;
+            case decimal number: json.WriteNumberValue(JsonNumbers.Trimmed(number)); break;
             case int count: json.WriteNumberValue(count); break;
             case bool flag: json.WriteBooleanValue(flag); break;
             case Bands bands: Bands(json, bands); break;
@@ -26,8 +27,8 @@ static class OptionJson
         foreach (var band in bands.Entries)
         {
             json.WriteStartObject();
-            json.WriteNumber(bands.Form switch { BandForm.AtMost => "atMost", BandForm.AtLeast => "atLeast", _ => "at" }, Trimmed(band.Limit));
-            json.WriteNumber("points", Trimmed(band.Points));
+            json.WriteNumber(bands.Form switch { BandForm.AtMost => "atMost", BandForm.AtLeast => "atLeast", _ => "at" }, JsonNumbers.Trimmed(band.Limit));
+            json.WriteNumber("points", JsonNumbers.Trimmed(band.Points));
             json.WriteEndObject();
         }
         json.WriteEndArray();
@@ -36,7 +37,7 @@ static class OptionJson
     static void Levels(Utf8JsonWriter json, Levels levels)
     {
         json.WriteStartObject();
-        foreach (var level in levels.Entries) json.WriteNumber(level.Word, Trimmed(level.Points));
+        foreach (var level in levels.Entries) json.WriteNumber(level.Word, JsonNumbers.Trimmed(level.Points));
         json.WriteEndObject();
     }
 
@@ -46,7 +47,4 @@ static class OptionJson
         foreach (var word in words) json.WriteStringValue(word);
         json.WriteEndArray();
     }
-
-    // 60.0 becomes 60: dividing by a one with all decimals drops the zeros that a product leaves.
-    static decimal Trimmed(decimal number) => number / 1.0000000000000000000000000000m;
 }

@@ -52,12 +52,15 @@ sealed class Canvas
     }
 
     /// <summary>A table with a blank line above and below. Numbers stand to the right and are never broken.</summary>
-    public void Table(IEnumerable<(string Title, bool Numeric)> columns, IEnumerable<string[]> rows)
+    /// <param name="columns">What stands above.</param>
+    /// <param name="rows">The cells.</param>
+    /// <param name="foldedAt">Compounds longer than this go on below after a hyphen, so that columns stay narrow.</param>
+    public void Table(IEnumerable<(string Title, bool Numeric)> columns, IEnumerable<string[]> rows, int foldedAt = WidestCell)
     {
         var table = new Table().Border(TableBorder.Simple);
         foreach (var (title, numeric) in columns)
             table.AddColumn(numeric ? new TableColumn(Cell(title)).RightAligned().NoWrap() : new TableColumn(Cell(title)));
-        foreach (var row in rows) table.AddRow(row.Select(Cell));
+        foreach (var row in rows) table.AddRow(row.Select(cell => new Text(Plain.Folded(Plain.Text(cell, WidestCell), foldedAt))));
         Print(table);
     }
 

@@ -30,7 +30,7 @@ static class Failures
         InputException input => (ExitCode.InvalidInput, [$"{input.Name} {input.Code} {input.Message}"], input.Hint),
         CriterionFaultException faults => (ExitCode.PluginFailed, [.. faults.Faults.Select(Text)],
             "No score was made. --tolerant counts a failed criterion as the whole scale and names it in the result."),
-        RecordCheckException => (ExitCode.PluginFailed, [failure.Message], "Tell whoever wrote the plugin, or leave it out."),
+        RecordCheckException or RequirementFaultException => (ExitCode.PluginFailed, [failure.Message], "Tell whoever wrote the plugin, or leave it out."),
         PluginFileException => (ExitCode.PluginFailed, [failure.Message], ""),
         OutputException => (ExitCode.OutputFailed, [failure.Message], "Nothing was written in its place."),
         IOException => (ExitCode.OutputFailed, [$"Output cannot be written: {failure.Message}"], ""),

@@ -24,13 +24,20 @@ public sealed class FailingPlugin : IPlugin
         }
         """u8.ToArray();
 
-    public void Register(IPluginRegistry registry) => registry.Add(new Throws()).Add(new Dreads());
+    public void Register(IPluginRegistry registry) => registry.Add(new Throws()).Add(new Demands()).Add(new Dreads());
 
     sealed class Throws : IDeviceCriterion
     {
         public CriterionInfo Info { get; } = new("test.throws", 1, "Throws", "nothing", "1", Direction.MoreIsBetter, "a test", [], []);
 
         public Outcome Judge(DeviceContext context) => throw new InvalidOperationException("no");
+    }
+
+    sealed class Demands : IRequirementSet
+    {
+        public RequirementInfo Info { get; } = new("test.demands", 1, "Demands", "a test", "None.", []);
+
+        public IEnumerable<Finding> Check(RequirementContext context) => throw new InvalidOperationException("no");
     }
 
     sealed class Dreads : IRecordCheck

@@ -1,0 +1,33 @@
+using FixScore.Disassembly.Model;
+
+namespace FixScore.Disassembly.Search;
+
+/// <summary>The cheapest way under one price, and what is proven of it.</summary>
+/// <param name="Works">The operations in order, by number among all; <c>null</c> when no way was found.</param>
+/// <param name="Bound">No way costs less, damage apart.</param>
+/// <param name="IsProven">Whether that is the cost of the way found, or that there is none.</param>
+sealed record Shortest(int[]? Works, Int128 Bound, bool IsProven)
+{
+    /// <summary>Solves a question under a price.</summary>
+    /// <param name="plan">The question.</param>
+    /// <param name="pricing">Makes the price.</param>
+    /// <param name="harming">Makes what damage weighs.</param>
+    /// <param name="effort">The most states to open; as many again to settle ties.</param>
+    /// <param name="cancellation">Cancels it.</param>
+    public static Shortest Of(Plan plan, Func<Landmarks, Price> pricing, Func<Price, Harm> harming, int effort, CancellationToken cancellation)
+    {
+        var landmarks = Landmarks.Of(plan);
+        var price = pricing(landmarks);
+        var finder = new Finder(plan, price, landmarks, harming(price), cancellation);
+        var answer = finder.From(finder.Start, null, new(effort));
+        if (answer.Best is { } best) return new(Numbered(plan, FirstInRecord.Of(finder, price, best, new(effort))), answer.Bound.Cost, true);
+        if (answer.IsProven) return new(null, 0, true);
+        return new(Dive(plan, finder, effort) is { } some ? Numbered(plan, some) : null, answer.Bound.Cost, false);
+    }
+
+    // The first way that comes, the most done first: not the best, but a way.
+    static int[]? Dive(Plan plan, Finder finder, int effort) =>
+        finder.Quick(new(Math.Max(effort, plan.Works.Length * 4)))?.Moves.Select(Moves.Work).ToArray();
+
+    static int[] Numbered(Plan plan, int[] works) => [.. works.Select(work => plan.Original[work])];
+}

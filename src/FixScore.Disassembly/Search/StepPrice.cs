@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using FixScore.Disassembly.Model;
+
+namespace FixScore.Disassembly.Search;
+
+/// <summary>Steps: each ends with the removal of a part or with a change of tool.</summary>
+/// <remarks>
+/// Source: Regulation (EU) 2023/1669 Annex I (20) and Annex IV point 5. The bench is what is in hand (a number of
+/// <see cref="ToolSets"/>) and whether a step is open.
+/// </remarks>
+sealed class StepPrice : Price
+{
+    readonly ImmutableArray<Work> works;
+    readonly ToolSets tools;
+    readonly bool firstCounts;
+    readonly StepBound? bound;
+    bool? hasPairs;
+
+    public StepPrice(ImmutableArray<Work> works, Landmarks? landmarks, FirstTool firstTool, UnknownTools unknown)
+    {
+        (this.works, firstCounts, tools) = (works, firstTool == FirstTool.Change, new(works, unknown));
+        bound = landmarks is null ? null : new(works, tools, landmarks, firstCounts);
+        Most = tools.Of.Aggregate(Int128.Zero, (sum, options) => sum + options.Max(set => Math.Max(1, tools.Size(set))));
+    }
+
+    public override int Start => 0;
+
+    public override Int128 Most { get; }
+
+    public override int Options(int operation) => works[operation].Options.Length;
+
+    public override (Int128 Cost, int Bench) Of(int bench, int operation, int option)
+    {
+        var (work, set, hand, open) = (works[operation], tools.Of[operation][option], bench >> 1, (bench & 1) != 0);
+        var heat = work.IsHeatOrCleaning || work.Options[option].Heats;
+        var after = ((set == 0 ? hand : set) << 1) | (work.Takes || heat ? 0 : 1);
+        return (open && !heat ? Change(hand, set) : Math.Max(1, tools.Size(set)), after);
+    }
+
+    public override bool IsBestNow(int bench, int operation, out int option)
+    {
+        for (option = 0; option < tools.Of[operation].Length; option++)
+            if ((bench & 1) != 0 && !(HasPairs && tools.Of[operation][option] == 0) && Of(bench, operation, option) is var (cost, after) && cost == 0 && after == bench) return true;
+        return false;
+    }
+
+    public override bool MayOpen(int operation) =>
+        HasPairs && !works[operation].Takes && !works[operation].IsHeatOrCleaning && tools.Of[operation].Contains(0);
+
+    public override Int128 Least(ReadOnlySpan<ulong> done, int bench) => bound?.From(done, bench >> 1, (bench & 1) != 0) ?? 0;
+
+    // Several tools at once each cost a step where none is open, but not where bare hands opened it and they are in hand
+    // still. So work with bare hands can be worth its step although nothing needs it.
+    bool HasPairs => hasPairs ??= Enumerable.Range(0, tools.Count).Any(set => tools.Size(set) > 1);
+
+    // A tool taken up while nothing is in hand changes none, unless the reading says so.
+    int Change(int hand, int set) => hand == 0 && !firstCounts ? Math.Max(0, tools.Size(set) - 1) : tools.New(hand, set);
+}
