@@ -22,7 +22,7 @@ sealed class Truth(TeardownRecord record)
         var clean = Search(new(groups, operation => !Bars(operation, groups), _ => (0, 0)), cost, firstTool);
         return clean.Best is not null
             ? new(Reachability.Reachable, clean.Best, clean.Least)
-            : Search(new(groups, _ => true, Damage), cost, firstTool);
+            : Search(new(groups, _ => true, state => Damage(state, groups)), cost, firstTool);
     }
 
     /// <summary>Steps of a sequence with the best choice of tools.</summary>
@@ -40,6 +40,7 @@ sealed class Truth(TeardownRecord record)
 
     TrueRoute Search(Task task, RouteCost cost, FirstTool firstTool) => cost switch
     {
+        RouteCost.Steps when record.Operations.All(operation => operation.Tools.IsRecorded) => Same(Search(task, Steps(firstTool, UnknownTools.Least))),
         RouteCost.Steps => new(Reachability.Unreachable, Search(task, Steps(firstTool, UnknownTools.Most)), Search(task, Steps(firstTool, UnknownTools.Least))),
         RouteCost.Operations => Same(Search(task, Each(_ => 1))),
         _ => Same(Seconds(task)),
@@ -52,32 +53,42 @@ sealed class Truth(TeardownRecord record)
     {
         var any = Search(task, Each(_ => 1));
         var timed = Search(task with { IsAllowed = operation => task.IsAllowed(operation) && Timing.Of(simulator.Operations[operation]) is not null },
-            Each(operation => Timing.Of(simulator.Operations[operation])!.Value.Middle()));
+            Each(operation => Timing.Of(operation)?.Middle() ?? 0));
         return timed is not null && timed.SameDamage(any!) ? timed : any;
     }
 
-    Best? Search(Task task, Exhaustive.Rule rule) =>
-        new Exhaustive(space, new(state => task.Groups.All(group => simulator.IsFreed(state, group)), task.Damage, task.IsAllowed), rule).Search();
+    Best? Search(Task task, Exhaustive.Rule rule)
+    {
+        var all = task.Groups.Select(simulator.Freedom).Aggregate((a, b) => (a.Undone | b.Undone, a.Removed | b.Removed));
+        return new Exhaustive(space, new(state => state.Undone.Holds(all.Undone) && state.Removed.Holds(all.Removed), task.Damage, task.IsAllowed), rule).Search();
+    }
 
-    static Exhaustive.Rule Each(Func<int, decimal> cost) => (bench, operation) => [(bench, cost(operation))];
+    Exhaustive.Rule Each(Func<Operation, decimal> cost)
+    {
+        decimal[] costs = [.. simulator.Operations.Select(cost)];
+        return (bench, operation) => [(bench, costs[operation])];
+    }
 
     Exhaustive.Rule Steps(FirstTool firstTool, UnknownTools unknown)
     {
         var walk = new StepWalk(record, firstTool, unknown);
-        return (bench, operation) => walk.Choices(operation).Select(tools => walk.Do(bench, operation, tools)).Select(each => (each.After, (decimal)each.Steps));
+        return (bench, operation) => Array.ConvertAll(walk.Choices(operation), tools => walk.Do(bench, operation, tools));
     }
 
     bool Bars(int operation, int[] groups)
     {
         var damages = simulator.Operations[operation].Damages;
-        return simulator.Sides.Joints(damages) != 0 || (simulator.Sides.Parts(damages) & ~groups.Aggregate((a, b) => a | b)) != 0;
+        return simulator.Sides.Joints(damages) != 0 || (simulator.Sides.Parts(damages) & ~All(groups)) != 0;
     }
 
-    (int Parts, int Joints) Damage(State state)
+    // Harm to the target's own groups is told, but does not count.
+    (int Parts, int Joints) Damage(State state, int[] groups)
     {
         var damages = simulator.Operations.Where((_, i) => state.Done.Has(i)).SelectMany(operation => operation.Damages).ToArray();
-        return (int.PopCount(simulator.Sides.Parts(damages)), int.PopCount(simulator.Sides.Joints(damages)));
+        return (int.PopCount(simulator.Sides.Parts(damages) & ~All(groups)), int.PopCount(simulator.Sides.Joints(damages)));
     }
+
+    static int All(int[] groups) => groups.Aggregate((a, b) => a | b);
 
     bool IsNotPossible(int group) => record.Parts.Where((_, i) => group.Has(i)).Any(part => part.Reach.Is(Reach.NotPossible));
 }
