@@ -16,7 +16,7 @@ sealed class Effects
         named = Lookup(work, each => structure.GroupsOf(each.Removes));
         gone = Lookup(work, each => structure.Along(each.Removes));
         away = Lookup(work, each => structure.Along([.. each.Removes, .. each.Moves]));
-        undone = Lookup(work, each => structure.Undone(each).Concat(Parted(structure.Along(each.Removes))).Concat(Parted(structure.Along(each.Moves))));
+        undone = Lookup(work, each => structure.Undone(each).Concat(Parted(structure.Along(each.Removes))).Concat(Parted(structure.Moved(each))));
     }
 
     public int[] Undoing(int joint) => [.. undone[joint]];

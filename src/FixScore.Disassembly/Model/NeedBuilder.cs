@@ -26,7 +26,7 @@ sealed class NeedBuilder(Structure structure, ImmutableArray<Operation> operatio
             .. operation.After.Select(Of),
             .. structure.Undone(operation).SelectMany(Reach),
             .. Freedom(removed, removed, [.. operation.Undoes]),
-            .. Freedom(structure.Along(operation.Moves), both, [.. operation.Undoes, .. operation.HoldsBy])]);
+            .. Freedom(structure.Moved(operation), both, [.. operation.Undoes, .. operation.HoldsBy])]);
     }
 
     /// <summary>What it takes for a group to be free: every joint to what does not ride on it undone, and itself removed where some operation does that.</summary>

@@ -50,6 +50,9 @@ sealed class Structure
         return [.. all.Order()];
     }
 
+    /// <summary>The groups an operation moves and all that rides on them, without those that it removes.</summary>
+    public int[] Moved(Operation operation) => [.. Along(operation.Moves).Except(Along(operation.Removes))];
+
     /// <summary>Joints the operation undoes; integral ones are not meant to be undone and are left out.</summary>
     public IEnumerable<int> Undone(Operation operation) => operation.Undoes.Select(JointOf).Where(joint => !Joints[joint].Integral).Distinct();
 

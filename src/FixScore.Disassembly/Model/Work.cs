@@ -7,14 +7,14 @@ namespace FixScore.Disassembly.Model;
 /// <param name="Operation">The entry of the record.</param>
 /// <param name="Needs">What must have been done before.</param>
 /// <param name="DirectlyAfter">Number of the operation that must come directly before; <c>null</c> for none, -1 for one that is never done.</param>
-/// <param name="Options">The sets of tools that do; one with no ids known is alone.</param>
+/// <param name="Options">The sets of tools that do; the first may be unknown.</param>
 /// <param name="Takes">Whether it removes or moves a part, which ends a step.</param>
 /// <param name="IsHeatOrCleaning">Whether its action is heating or cleaning.</param>
 sealed record Work(Operation Operation, Need Needs, int? DirectlyAfter, ImmutableArray<ToolOption> Options, bool Takes, bool IsHeatOrCleaning)
 {
     public static Work Of(Operation operation, Need needs, int? directlyAfter, Func<string, bool> heats) => new(
         operation, needs, directlyAfter,
-        operation.Tools.IsRecorded ? [.. operation.OrTools.Prepend(operation.Tools.AsArray()).Select(tools => ToolOption.Of(tools, heats))] : [ToolOption.Unknown],
+        [operation.Tools.IsRecorded ? ToolOption.Of(operation.Tools.AsArray(), heats) : ToolOption.Unknown, .. operation.OrTools.Select(tools => ToolOption.Of(tools, heats))],
         operation.Removes.Length > 0 || operation.Moves.Length > 0,
         operation.Action is OperationAction.Heat or OperationAction.Clean or OperationAction.RemoveResidue);
 }

@@ -70,7 +70,7 @@ sealed class Finder(Plan plan, Price price, Landmarks landmarks, Harm harm, Canc
     public IReadOnlyList<int> Ready(Node node)
     {
         if (!reach.Look(node.Done, node.Last)) return [];
-        return [.. Enumerable.Range(0, plan.Works.Length).Where(work => Masks.Has(reach.Helpful, work) && reach.IsReady(work, node.Last))];
+        return [.. Enumerable.Range(0, plan.Works.Length).Where(work => reach.IsReady(work, node.Last) && (Masks.Has(reach.Helpful, work) || Masks.Has(reach.Idle, work) || reach.MayOpen(work, node.Done)))];
     }
 
     /// <summary>What a way through this state costs at least.</summary>
@@ -94,13 +94,28 @@ sealed class Finder(Plan plan, Price price, Landmarks landmarks, Harm harm, Canc
         }
         for (var work = Masks.Next(reach.Helpful, 0); work >= 0; work = Masks.Next(reach.Helpful, work + 1))
             for (var option = 0; reach.IsReady(work, node.Last) && option < price.Options(work); option++) Go(search, index, node, work, option, limit, rank);
+        if (reach.Bare > 0 || price.HasPairs) SpreadIdle(search, index, node, limit, rank);
+    }
+
+    // What nothing needs is done only to open a step, or to come to something that can; paying for the latter is worth it
+    // only where more than one opener may come of it.
+    void SpreadIdle(Frontier search, int index, Node node, Toll? limit, Func<Node, Toll> rank)
+    {
+        for (var work = 0; work < plan.Works.Length; work++)
+        {
+            if (Masks.Has(node.Done, work) || Masks.Has(reach.Helpful, work) || !reach.IsReady(work, node.Last)) continue;
+            var opens = !price.IsOpen(node.Bench) && (reach.IsBareReady || price.HasPairs) && reach.MayOpen(work, node.Done);
+            if (!opens && !Masks.Has(reach.Idle, work)) continue;
+            for (var option = 0; option < price.Options(work); option++)
+                if (opens || reach.Bare > 1 || price.HasPairs || price.Of(node.Bench, work, option).Cost == 0) Go(search, index, node, work, option, limit, rank);
+        }
     }
 
     // What must be done anyway and costs nothing now is done now: one way on instead of many in other orders.
     (int Work, int Option) Forced(Node node)
     {
         for (var work = Masks.Next(reach.Required, 0); work >= 0; work = Masks.Next(reach.Required, work + 1))
-            if (plan.Before[work] < 0 && plan.Followers[work].All(word => word == 0) && reach.IsReady(work, -1) && price.IsBestNow(node.Bench, work, out var option))
+            if (plan.Before[work] < 0 && plan.Followers[work].All(word => word == 0) && reach.IsReady(work, -1) && price.IsBestNow(node.Bench, work, reach.Bare > 0, out var option))
                 return (work, option);
         return (-1, 0);
     }

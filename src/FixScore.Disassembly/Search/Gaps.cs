@@ -10,14 +10,10 @@ static class Gaps
     /// <summary>Why nothing is known of the way to one of the groups; <c>null</c> when the search can tell.</summary>
     public static (Reachability Reachability, Reason Why)? Of(TeardownCase source, Teardown teardown, int[] groups)
     {
-        foreach (var group in groups)
-        {
-            if (Of(source, teardown, group) is not { } why) continue;
-            return teardown.Structure.Groups[group].Parts.FirstOrDefault(part => part.Reach.Is(Records.Reach.NotPossible)) is { } part
-                ? (Reachability.Unreachable, RouteReasons.NotPossible(source, part))
-                : (Reachability.Unknown, why);
-        }
-        return null;
+        var gaps = groups.Select(group => (Group: teardown.Structure.Groups[group], Why: Of(source, teardown, group))).Where(gap => gap.Why is not null).ToArray();
+        if (gaps.SelectMany(gap => gap.Group.Parts).FirstOrDefault(part => part.Reach.Is(Records.Reach.NotPossible)) is { } closed)
+            return (Reachability.Unreachable, RouteReasons.NotPossible(source, closed));
+        return gaps is [var first, ..] ? (Reachability.Unknown, first.Why!) : null;
     }
 
     /// <summary>What is missing on the way to a goal that nothing reaches: facts that no operation brings about.</summary>
@@ -42,7 +38,7 @@ static class Gaps
         var joints = teardown.Structure.Crossing(teardown.Structure.Along([group])).Where(joint => teardown.Structure.Sides(joint).Contains(group)).ToArray();
         var open = joints.Where(joint => teardown.Structure.Joints[joint].Kind != JointKind.Contact && teardown.Effects.Undoing(joint).Length == 0).ToArray();
         if (open.Length > 0) return RouteReasons.NothingUndoes(source, parts.Parts[0], [.. open.Select(joint => teardown.Structure.Joints[joint])]);
-        return parts.Joints.IsEmpty && parts.IntegralJoints.IsEmpty && !IsNamed(teardown, parts) ? RouteReasons.NotDescribed(source, parts.Parts[0]) : null;
+        return parts.Joints.IsEmpty && !IsNamed(teardown, parts) ? RouteReasons.NotDescribed(source, parts.Parts[0]) : null;
     }
 
     static bool IsNamed(Teardown teardown, PartGroup group) =>

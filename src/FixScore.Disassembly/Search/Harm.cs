@@ -21,10 +21,9 @@ sealed class Harm
     /// <param name="plan">The question.</param>
     /// <param name="price">The cost below it.</param>
     /// <param name="structure">Tells parts from joints.</param>
-    /// <param name="spared">Whether harm to this id is only reported.</param>
-    public static Harm Of(Plan plan, Price price, Structure structure, Func<string, bool> spared)
+    public static Harm Of(Plan plan, Price price, Structure structure)
     {
-        string[] ids = [.. plan.Works.SelectMany(work => work.Operation.Damages).Where(id => !spared(id)).Distinct(StringComparer.Ordinal)];
+        string[] ids = [.. plan.Works.SelectMany(work => work.Operation.Damages).Distinct(StringComparer.Ordinal)];
         var joint = price.Most + 1;
         var part = joint * (ids.Length + 1);
         return new([.. ids.Select(id => (By(plan, id), structure.IsPart(id) ? part : joint))], plan.Works.Length);

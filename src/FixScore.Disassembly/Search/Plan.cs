@@ -58,8 +58,12 @@ sealed class Plan
     public ReadOnlySpan<int> Parts(int row) => parts[row];
 
     /// <summary>The question how to reach a goal with what is possible; <c>null</c> when it cannot be reached with that.</summary>
-    public static Plan? For(Teardown teardown, Need goal, Bits possible) =>
-        teardown.Holds(goal, possible) ? new(teardown, [.. Helpful(teardown, goal, possible).All()], goal) : null;
+    /// <param name="teardown">The record as work.</param>
+    /// <param name="goal">What to reach.</param>
+    /// <param name="possible">What can be done at all.</param>
+    /// <param name="idle">Whether operations that nothing needs can help, too.</param>
+    public static Plan? For(Teardown teardown, Need goal, Bits possible, bool idle) =>
+        !teardown.Holds(goal, possible) ? null : new(teardown, [.. (idle ? possible : Helpful(teardown, goal, possible)).All()], goal);
 
     /// <summary>Which rows hold when these operations were done.</summary>
     public void Hold(ReadOnlySpan<ulong> done, Span<bool> holds)

@@ -26,10 +26,23 @@ abstract class Price
     public abstract (Int128 Cost, int Bench) Of(int bench, int operation, int option);
 
     /// <summary>Whether an operation that must be done anyway may as well be done now: it costs no more now than ever, and leaves the bench as it is.</summary>
-    public abstract bool IsBestNow(int bench, int operation, out int option);
+    /// <param name="bench">The bench.</param>
+    /// <param name="operation">The operation.</param>
+    /// <param name="openers">Whether the first operation of a step can still save a change of tool.</param>
+    /// <param name="option">The set of tools to do it with.</param>
+    public abstract bool IsBestNow(int bench, int operation, bool openers, out int option);
 
-    /// <summary>Whether doing an operation that nothing needs can make what follows cheaper.</summary>
-    public virtual bool MayOpen(int operation) => false;
+    /// <summary>Whether operations that nothing needs can make others cheaper; see <see cref="StepPrice"/>.</summary>
+    public virtual bool HasPairs => false;
+
+    /// <summary>Whether an operation can be done with bare hands and leaves its step open.</summary>
+    public virtual bool IsBare(int operation) => false;
+
+    /// <summary>Whether an operation that nothing needs can open a step so that others become cheaper.</summary>
+    public virtual bool MayOpen(int operation, ReadOnlySpan<ulong> helpful) => false;
+
+    /// <summary>Whether a step is open.</summary>
+    public virtual bool IsOpen(int bench) => true;
 
     /// <summary>No way from here to the goal costs less.</summary>
     public abstract Int128 Least(ReadOnlySpan<ulong> done, int bench);

@@ -15,6 +15,15 @@ sealed class Reach(Plan plan, Price price)
     /// <summary>Operations that every way from here does.</summary>
     public ulong[] Required { get; } = new ulong[plan.Stride];
 
+    /// <summary>Operations that nothing needs, but that lead to others that can open a step to advantage.</summary>
+    public ulong[] Idle { get; } = new ulong[plan.Stride];
+
+    /// <summary>How many operations with bare hands can still help and leave their step open; each is an occasion for an opener.</summary>
+    public int Bare { get; private set; }
+
+    /// <summary>Whether one of these can be done now.</summary>
+    public bool IsBareReady { get; private set; }
+
     /// <summary>Whether the goal is reached.</summary>
     public bool IsGoal => holds[plan.Goal];
 
@@ -24,8 +33,23 @@ sealed class Reach(Plan plan, Price price)
         plan.Hold(done, holds);
         if (IsGoal) return true;
         Bury(done, last);
-        return Ask(done, last, mustOnly: true, Required) && Ask(done, last, mustOnly: false, Helpful);
+        Clear(Required);
+        open.Push(plan.Goal);
+        if (!Ask(done, mustOnly: true, Required)) return false;
+        Clear(Helpful);
+        open.Push(plan.Goal);
+        Ask(done, mustOnly: false, Helpful);
+        CountBare(last);
+        Clear(Idle);
+        if (Bare == 0 && !price.HasPairs) return true;
+        for (var work = 0; work < plan.Works.Length; work++)
+            if (MayOpen(work, done) && !IsReady(work, last)) open.Push(plan.NeedOf[work]);
+        return Ask(done, mustOnly: false, Idle);
     }
+
+    /// <summary>Whether an operation that nothing needs can open a step to advantage.</summary>
+    public bool MayOpen(int work, ReadOnlySpan<ulong> done) =>
+        (Bare > 0 || price.HasPairs) && !Masks.Has(done, work) && !Masks.Has(dead, work) && !Masks.Has(Helpful, work) && price.MayOpen(work, Helpful);
 
     /// <summary>Whether an operation can be done now.</summary>
     public bool IsReady(int work, int last) => holds[plan.NeedOf[work]] && (plan.Before[work] < 0 || plan.Before[work] == last);
@@ -38,13 +62,26 @@ sealed class Reach(Plan plan, Price price)
             if (plan.Before[work] is >= 0 and var before && before != last && Masks.Has(done, before) && !Masks.Has(done, work)) Masks.Add(dead, work);
     }
 
-    bool Ask(ReadOnlySpan<ulong> done, int last, bool mustOnly, ulong[] found)
+    void CountBare(int last)
+    {
+        (Bare, IsBareReady) = (0, false);
+        for (var work = Masks.Next(Helpful, 0); work >= 0; work = Masks.Next(Helpful, work + 1))
+        {
+            if (!price.IsBare(work)) continue;
+            Bare++;
+            IsBareReady |= IsReady(work, last);
+        }
+    }
+
+    void Clear(ulong[] found)
     {
         Array.Clear(found);
         Array.Clear(asked);
-        open.Push(plan.Goal);
-        for (var work = 0; !mustOnly && work < plan.Works.Length; work++)
-            if (price.MayOpen(work) && !Masks.Has(done, work) && !Masks.Has(dead, work)) Want(work, last, done, found);
+    }
+
+    // Follows the needs that were pushed to the operations that bring them about; with mustOnly only where there is no choice.
+    bool Ask(ReadOnlySpan<ulong> done, bool mustOnly, ulong[] found)
+    {
         while (open.TryPop(out var row))
         {
             if (asked[row] || holds[row]) continue;
@@ -57,8 +94,8 @@ sealed class Reach(Plan plan, Price price)
                     open.Clear();
                     return false;
                 }
-                if (candidates == 1) Want(only, last, done, found);
-                else if (!mustOnly) WantAll(plan.Fact(row), last, done, found);
+                if (candidates == 1) Want(only, done, found);
+                else if (!mustOnly) WantAll(plan.Fact(row), done, found);
             }
             else if (plan.IsAll(row) || !mustOnly) foreach (var part in plan.Parts(row)) open.Push(part);
         }
@@ -74,13 +111,13 @@ sealed class Reach(Plan plan, Price price)
         return count;
     }
 
-    void WantAll(ReadOnlySpan<ulong> fact, int last, ReadOnlySpan<ulong> done, ulong[] found)
+    void WantAll(ReadOnlySpan<ulong> fact, ReadOnlySpan<ulong> done, ulong[] found)
     {
         for (var work = Masks.Next(fact, 0); work >= 0; work = Masks.Next(fact, work + 1))
-            if (!Masks.Has(done, work) && !Masks.Has(dead, work)) Want(work, last, done, found);
+            if (!Masks.Has(done, work) && !Masks.Has(dead, work)) Want(work, done, found);
     }
 
-    void Want(int work, int last, ReadOnlySpan<ulong> done, ulong[] found)
+    void Want(int work, ReadOnlySpan<ulong> done, ulong[] found)
     {
         for (; work >= 0 && !Masks.Has(found, work) && !Masks.Has(done, work); work = plan.Before[work])
         {

@@ -37,14 +37,16 @@ sealed class RouteFinder
         _ => ByOperations(plan),
     };
 
-    Plan? Plan(Func<int, bool> barred) => Search.Plan.For(teardown, goal, teardown.Possible(barred));
+    Plan? Plan(Func<int, bool> barred) => Search.Plan.For(teardown, goal, teardown.Possible(barred), query.Cost == RouteCost.Steps);
 
     Route? BySteps(Plan plan)
     {
         var most = Steps(plan, UnknownTools.OwnTool);
-        var least = plan.Works.Any(work => work.Options.Any(option => !option.Tools.IsRecorded)) ? Steps(plan, UnknownTools.BareHands) : most;
+        var least = HasUnknownTools(plan) ? Steps(plan, UnknownTools.BareHands) : most;
         return Reached(most, least, bound => (decimal)bound, (way, leastWay) => new(leastWay.Steps.Low, way.Steps.High));
     }
+
+    static bool HasUnknownTools(Plan plan) => plan.Works.Any(work => work.Options.Any(option => !option.Tools.IsRecorded));
 
     Shortest Steps(Plan plan, UnknownTools unknown) => Solve(plan, landmarks => new StepPrice(plan.Works, landmarks, query.FirstTool, unknown));
 
@@ -56,7 +58,7 @@ sealed class RouteFinder
 
     Route? BySeconds()
     {
-        if (Plan(work => Harms(work) || OperationTime.Of(teardown.Works[work].Operation) is null) is not { } timed) return null;
+        if (Plan(work => Harms(work) || IsUntimed(work)) is not { } timed) return null;
         var found = Solve(timed, landmarks => new SumPrice([.. timed.Works.Select(Middle.Of)], landmarks));
         return Reached(found, found, Middle.Seconds, (way, _) => way.Steps);
     }
@@ -84,23 +86,39 @@ sealed class RouteFinder
 
     Route LeastDamage()
     {
-        if (Plan(_ => false) is not { } plan) return Told(Reachability.Unreachable, Gaps.Missing(source, teardown, goal, query));
-        var found = Shortest.Of(plan, landmarks => Pricing(plan, landmarks), price => Harm.Of(plan, price, teardown.Structure, IsOwn), query.Effort, cancellation);
-        if (found.Works is null) return Told(Reachability.Unreachable, Gaps.Missing(source, teardown, goal, query));
-        var way = Way(found.Works);
-        return new(query, Reachability.Unreachable)
+        if (Plan(_ => false) is not { } plan) return Nothing();
+        var found = query.Cost == RouteCost.Seconds ? FastestOfLeastDamage(plan) : LeastDamage(plan, landmarks => Pricing(plan, landmarks));
+        var least = query.Cost == RouteCost.Steps && HasUnknownTools(plan) ? LeastDamage(plan, landmarks => Pricing(plan, landmarks, UnknownTools.BareHands)) : found;
+        return found.Works is null ? Nothing() : new(query, Reachability.Unreachable)
         {
-            Why = RouteReasons.OnlyDamage(source, query, Harmed(way)),
-            Way = way, LeastWay = way, IsOptimal = found.IsProven, Damages = Harmed(way), AtRisk = AtRisk(way), Recorded = Recorded(),
+            LeastWay = least.Works is { } works ? Way(works) : null,
+            Why = RouteReasons.OnlyDamage(source, query, Harmed(Way(found.Works))),
+            Way = Way(found.Works), IsOptimal = found.IsProven, Damages = Harmed(Way(found.Works)), AtRisk = AtRisk(Way(found.Works)), Recorded = Recorded(),
         };
     }
 
-    Price Pricing(Plan plan, Landmarks landmarks) => query.Cost switch
+    // Time counts only where it is known of all, and only after damage.
+    Shortest FastestOfLeastDamage(Plan plan)
     {
-        RouteCost.Steps => new StepPrice(plan.Works, landmarks, query.FirstTool, UnknownTools.OwnTool),
-        RouteCost.Seconds when plan.Works.All(work => OperationTime.Of(work.Operation) is not null) => new SumPrice([.. plan.Works.Select(Middle.Of)], landmarks),
-        _ => new SumPrice([.. plan.Works.Select(_ => Int128.One)], landmarks),
-    };
+        var any = LeastDamage(plan, landmarks => Pricing(plan, landmarks));
+        if (Plan(IsUntimed) is not { } timed || any.Works is null) return any;
+        var fastest = LeastDamage(timed, landmarks => new SumPrice([.. timed.Works.Select(Middle.Of)], landmarks));
+        return fastest.Works is not null && Weight(fastest.Works) == Weight(any.Works) ? fastest : any;
+    }
+
+    Shortest LeastDamage(Plan plan, Func<Landmarks, Price> pricing) =>
+        Shortest.Of(plan, pricing, price => Harm.Of(plan, price, teardown.Structure), query.Effort, cancellation);
+
+    Price Pricing(Plan plan, Landmarks landmarks, UnknownTools unknown = UnknownTools.OwnTool) => query.Cost == RouteCost.Steps
+        ? new StepPrice(plan.Works, landmarks, query.FirstTool, unknown)
+        : new SumPrice([.. plan.Works.Select(_ => Int128.One)], landmarks);
+
+    (int Parts, int Joints) Weight(int[] works) =>
+        Harmed(Way(works)) is var harmed ? (harmed.Count(teardown.Structure.IsPart), harmed.Count(id => !teardown.Structure.IsPart(id))) : default;
+
+    Route Nothing() => Told(Reachability.Unreachable, Gaps.Missing(source, teardown, goal, query));
+
+    bool IsUntimed(int work) => OperationTime.Of(teardown.Works[work].Operation) is null;
 
     Route Told(Reachability reachability, Reason why) => new(query, reachability) { Why = why, Recorded = Recorded(), IsOptimal = why.Code != RouteReasons.TooMuchWork };
 

@@ -7,6 +7,9 @@ namespace FixScore.Disassembly.Search;
 /// <remarks>
 /// Source: Regulation (EU) 2023/1669 Annex I (20) and Annex IV point 5. The bench is what is in hand (a number of
 /// <see cref="ToolSets"/>) and whether a step is open.
+/// <para>The first operation of a step takes up its tool without a change. So where bare hands must come first and a tool
+/// later in the same step, other work with that tool can be worth doing first, although nothing needs it: it costs the step
+/// that bare hands would have begun and saves the change. This is what the words of the law give, and the search looks for it.</para>
 /// </remarks>
 sealed class StepPrice : Price
 {
@@ -37,21 +40,32 @@ sealed class StepPrice : Price
         return (open && !heat ? Change(hand, set) : Math.Max(1, tools.Size(set)), after);
     }
 
-    public override bool IsBestNow(int bench, int operation, out int option)
+    public override bool IsBestNow(int bench, int operation, bool openers, out int option)
     {
         for (option = 0; option < tools.Of[operation].Length; option++)
-            if ((bench & 1) != 0 && !(HasPairs && tools.Of[operation][option] == 0) && Of(bench, operation, option) is var (cost, after) && cost == 0 && after == bench) return true;
+            if (IsOpen(bench) && !(tools.Of[operation][option] == 0 ? HasPairs : openers) && Of(bench, operation, option) == (0, bench)) return true;
         return false;
     }
 
-    public override bool MayOpen(int operation) =>
-        HasPairs && !works[operation].Takes && !works[operation].IsHeatOrCleaning && tools.Of[operation].Contains(0);
+    public override bool IsOpen(int bench) => (bench & 1) != 0;
+
+    public override bool IsBare(int operation) => LeavesOpen(operation) && Array.IndexOf(tools.Of[operation], 0) >= 0;
+
+    public override bool MayOpen(int operation, ReadOnlySpan<ulong> helpful)
+    {
+        if (!LeavesOpen(operation)) return false;
+        if (HasPairs) return true;
+        for (var work = Masks.Next(helpful, 0); work >= 0; work = Masks.Next(helpful, work + 1))
+            if (Array.Exists(tools.Of[operation], set => set != 0 && Array.IndexOf(tools.Of[work], set) >= 0)) return true;
+        return false;
+    }
 
     public override Int128 Least(ReadOnlySpan<ulong> done, int bench) => bound?.From(done, bench >> 1, (bench & 1) != 0) ?? 0;
 
-    // Several tools at once each cost a step where none is open, but not where bare hands opened it and they are in hand
-    // still. So work with bare hands can be worth its step although nothing needs it.
-    bool HasPairs => hasPairs ??= Enumerable.Range(0, tools.Count).Any(set => tools.Size(set) > 1);
+    // Several tools at once each cost a step where none is open, but not where bare hands opened it and they are in hand still.
+    public override bool HasPairs => hasPairs ??= Enumerable.Range(0, tools.Count).Any(set => tools.Size(set) > 1);
+
+    bool LeavesOpen(int operation) => !works[operation].Takes && !works[operation].IsHeatOrCleaning;
 
     // A tool taken up while nothing is in hand changes none, unless the reading says so.
     int Change(int hand, int set) => hand == 0 && !firstCounts ? Math.Max(0, tools.Size(set) - 1) : tools.New(hand, set);

@@ -24,7 +24,7 @@ sealed class SumPrice : Price
 
     public override (Int128 Cost, int Bench) Of(int bench, int operation, int option) => (weights[operation], 0);
 
-    public override bool IsBestNow(int bench, int operation, out int option)
+    public override bool IsBestNow(int bench, int operation, bool openers, out int option)
     {
         option = 0;
         return true;

@@ -16,7 +16,7 @@ sealed class Simulator
         removes = [.. Operations.Select(operation => Sides.Groups(Sides.Parts(operation.Removes)))];
         moves = [.. Operations.Select(operation => Sides.Groups(Sides.Parts(operation.Moves)))];
         takesOut = [.. removes.Select(Sides.WithRiders)];
-        shifts = [.. moves.Select(Sides.WithRiders)];
+        shifts = [.. moves.Select((named, i) => Sides.WithRiders(named) & ~takesOut[i])];
         holdsBy = [.. Operations.Select(operation => Sides.Joints(operation.HoldsBy))];
     }
 
@@ -44,6 +44,7 @@ sealed class Simulator
 
     public State After(State state, int operation)
     {
+        // A reading: what rides on a part by the record parts from its contacts with the carrier, even when it left before.
         var (removed, moved) = (takesOut[operation], shifts[operation]);
         var parted = JointsOf(Sides.Contact).Where(joint => Parts(Sides.Joins[joint], removed, moved)).Aggregate(0, (set, joint) => set | 1 << joint);
         return new(

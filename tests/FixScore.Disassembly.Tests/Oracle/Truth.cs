@@ -18,11 +18,12 @@ sealed class Truth(TeardownRecord record)
     {
         int[] groups = [.. parts.Select(simulator.Sides.Group).Distinct()];
         if (groups.Any(simulator.IsUnknown))
-            return new(groups.Any(IsNotPossible) ? Reachability.Unreachable : Reachability.Unknown, null, null);
+            return new(groups.Where(simulator.IsUnknown).Any(IsNotPossible) ? Reachability.Unreachable : Reachability.Unknown, null, null);
+        // Harm to the parts' own groups is reported, and counts only where other damage cannot be avoided either.
         var clean = Search(new(groups, operation => !Bars(operation, groups), _ => (0, 0)), cost, firstTool);
         return clean.Best is not null
             ? new(Reachability.Reachable, clean.Best, clean.Least)
-            : Search(new(groups, _ => true, state => Damage(state, groups)), cost, firstTool);
+            : Search(new(groups, _ => true, Damage), cost, firstTool);
     }
 
     /// <summary>Steps of a sequence with the best choice of tools.</summary>
@@ -78,17 +79,14 @@ sealed class Truth(TeardownRecord record)
     bool Bars(int operation, int[] groups)
     {
         var damages = simulator.Operations[operation].Damages;
-        return simulator.Sides.Joints(damages) != 0 || (simulator.Sides.Parts(damages) & ~All(groups)) != 0;
+        return simulator.Sides.Joints(damages) != 0 || (simulator.Sides.Parts(damages) & ~groups.Aggregate((a, b) => a | b)) != 0;
     }
 
-    // Harm to the target's own groups is told, but does not count.
-    (int Parts, int Joints) Damage(State state, int[] groups)
+    (int Parts, int Joints) Damage(State state)
     {
         var damages = simulator.Operations.Where((_, i) => state.Done.Has(i)).SelectMany(operation => operation.Damages).ToArray();
-        return (int.PopCount(simulator.Sides.Parts(damages) & ~All(groups)), int.PopCount(simulator.Sides.Joints(damages)));
+        return (int.PopCount(simulator.Sides.Parts(damages)), int.PopCount(simulator.Sides.Joints(damages)));
     }
-
-    static int All(int[] groups) => groups.Aggregate((a, b) => a | b);
 
     bool IsNotPossible(int group) => record.Parts.Where((_, i) => group.Has(i)).Any(part => part.Reach.Is(Reach.NotPossible));
 }

@@ -23,7 +23,7 @@ public sealed class SchemaAgreementTests
     });
 
     [Fact]
-    public void There_are_four_demo_records() => Assert.Equal(4, Texts.Demos.Count());
+    public void There_are_five_demo_records() => Assert.Equal(5, Texts.Demos.Count());
 
     [Fact]
     public void The_example_record_is_taken_by_schema_and_reader()

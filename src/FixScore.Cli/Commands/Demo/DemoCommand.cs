@@ -14,6 +14,9 @@ sealed class DemoCommand : AppCommand
 {
     static readonly string[] ProfileIds = ["bench-balanced", "bench-limiting"];
 
+    // The embedded phone is no tablet, and not compared with them.
+    static readonly string[] Tablets = ["brindlewick-pane-10", "larkfield-slate-2", "larkfield-slate-3", "ostravane-plinth-11"];
+
     readonly Option<string> @out = new("--out") { Description = "Where to write the score documents and the page; ./fixscore-demo unless given.", HelpName = "DIR", DefaultValueFactory = _ => "fixscore-demo" };
 
     public DemoCommand() : base("demo", "Runs the main job on four embedded records and says what it wrote where.", "demo", "demo --out tablets") => Add(@out);
@@ -21,7 +24,7 @@ sealed class DemoCommand : AppCommand
     public override int Run(CommandSession session)
     {
         var folder = session.Parsed.GetValue(@out)!;
-        var records = Resources.Names("demo/").Select(name => (Name: name["demo/".Length..], Text: Resources.Bytes(name))).ToArray();
+        var records = Tablets.Select(id => (Name: $"{id}.json", Text: Resources.Bytes($"demo/{id}.json"))).ToArray();
         var judgements = Judge(session, [.. records.Select(record => record.Text)]);
         Write(session, folder, records, judgements);
         if (session.AsJson) session.Write(null, JsonOutput.List(judgements.Select(each => each.Score.ToJson())));
