@@ -48,7 +48,7 @@ sealed class RandomWork
         ImmutableArray<string> named = [part.Id, .. parts.Where(other => other != part && Chance(0.05)).Select(other => other.Id)];
         var touching = joints.Where(joint => joint.Joins.Intersect(named).Any()).ToArray();
         var operation = Bare() with { Undoes = [.. touching.Where(_ => Chance(0.2)).Select(joint => joint.Id)] };
-        if (!Chance(0.18)) return operation with { Removes = named, Moves = Chance(0.05) ? [parts[random.Next(parts.Length)].Id] : [] };
+        if (!Chance(0.18)) return operation with { Removes = named, Moves = [.. parts.Where(other => !named.Contains(other.Id) && Chance(0.01)).Select(other => other.Id)] };
         return operation with { Moves = named, HoldsBy = [.. touching.Where(joint => !operation.Undoes.Contains(joint.Id) && Chance(0.7)).Select(joint => joint.Id)] };
     }
 

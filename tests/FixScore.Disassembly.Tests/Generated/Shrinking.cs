@@ -15,7 +15,7 @@ static class Shrinking
         Assert.Fail($"{string.Join('\n', faults(smallest).Take(4))}\n{Encoding.UTF8.GetString(RecordFile.ToJson(smallest))}");
     }
 
-    static TeardownRecord Smallest(TeardownRecord record, Func<TeardownRecord, IEnumerable<string>> faults)
+    public static TeardownRecord Smallest(TeardownRecord record, Func<TeardownRecord, IEnumerable<string>> faults)
     {
         while (Simpler(record).FirstOrDefault(each => Shows(each, faults)) is { } simpler) record = simpler;
         return record;

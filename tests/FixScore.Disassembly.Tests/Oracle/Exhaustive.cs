@@ -10,7 +10,7 @@ sealed class Exhaustive(StateSpace space, Exhaustive.Goal goal, Exhaustive.Rule 
     public sealed record Goal(Func<State, bool> IsReached, Func<State, (int Parts, int Joints)> Damage, Func<int, bool> IsAllowed);
 
     /// <summary>What it costs to do an operation in each way it can be done, with the bench as it is left.</summary>
-    public delegate IEnumerable<(Bench After, decimal Cost)> Rule(Bench bench, int operation);
+    public delegate (Bench After, decimal Cost)[] Rule(Bench bench, int operation);
 
     readonly Dictionary<(int State, Bench Bench), Best?> known = [];
 
@@ -26,8 +26,8 @@ sealed class Exhaustive(StateSpace space, Exhaustive.Goal goal, Exhaustive.Rule 
         }
         else
         {
-            foreach (var (operation, next) in space.From(state).Where(each => goal.IsAllowed(each.Operation)))
-                foreach (var (after, cost) in rule(bench, operation))
+            foreach (var (operation, next) in space.From(state))
+                foreach (var (after, cost) in goal.IsAllowed(operation) ? rule(bench, operation) : [])
                     best = Best.Better(best, From(next, after)?.Before(operation, cost));
         }
         return known[(state, bench)] = best;

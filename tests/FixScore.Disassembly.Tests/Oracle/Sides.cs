@@ -45,11 +45,11 @@ sealed class Sides
     /// <summary>Whole groups of these parts: naming one part of a group names all.</summary>
     public int Groups(int set) => Enumerable.Range(0, parts.Length).Where(part => set.Has(part)).Aggregate(0, (all, part) => all | groups[part]);
 
-    /// <summary>These groups, and the groups of what rides on them, except parts that were taken off their carrier.</summary>
-    public int WithRiders(int set, int takenOff)
+    /// <summary>These groups, and the groups of what rides on them.</summary>
+    public int WithRiders(int set)
     {
         for (var part = 0; part < parts.Length; part++)
-            if (Carrier[part].Meets(set) && !set.Has(part) && !takenOff.Has(part)) return WithRiders(set | groups[part], takenOff);
+            if (Carrier[part].Meets(set) && !set.Has(part)) return WithRiders(set | groups[part]);
         return set;
     }
 

@@ -15,12 +15,16 @@ sealed class Simulator
         undoes = [.. Operations.Select(operation => Sides.Joints(operation.Undoes) & ~Sides.Integral)];
         removes = [.. Operations.Select(operation => Sides.Groups(Sides.Parts(operation.Removes)))];
         moves = [.. Operations.Select(operation => Sides.Groups(Sides.Parts(operation.Moves)))];
+        takesOut = [.. removes.Select(Sides.WithRiders)];
+        shifts = [.. moves.Select((named, i) => Sides.WithRiders(named) & ~takesOut[i])];
         holdsBy = [.. Operations.Select(operation => Sides.Joints(operation.HoldsBy))];
     }
 
     readonly int[] undoes;
     readonly int[] removes;
     readonly int[] moves;
+    readonly int[] takesOut;
+    readonly int[] shifts;
     readonly int[] holdsBy;
 
     public Sides Sides { get; }
@@ -40,10 +44,9 @@ sealed class Simulator
 
     public State After(State state, int operation)
     {
-        var (removed, moved) = Taken(state, operation);
-        // A reading: the contacts of a rider part with its carrier's leaving, even when the rider left before.
-        var (leaving, shifting) = Taken(State.Start, operation);
-        var parted = JointsOf(Sides.Contact).Where(joint => Parts(Sides.Joins[joint], leaving, shifting)).Aggregate(0, (set, joint) => set | 1 << joint);
+        // A reading: what rides on a part by the record parts from its contacts with the carrier, even when it left before.
+        var (removed, moved) = (takesOut[operation], shifts[operation]);
+        var parted = JointsOf(Sides.Contact).Where(joint => Parts(Sides.Joins[joint], removed, moved)).Aggregate(0, (set, joint) => set | 1 << joint);
         return new(
             state.Done | 1 << operation, operation,
             state.Removed | removes[operation],
@@ -52,17 +55,14 @@ sealed class Simulator
             state.Undone | undoes[operation] | parted);
     }
 
-    /// <summary>Whether a group is freed: off everything that does not ride on it, and removed by name if there is a way to do so.</summary>
-    public bool IsFreed(State state, int group)
-    {
-        var own = Sides.WithRiders(group, 0);
-        return Holding(group, own).All(joint => state.Undone.Has(joint)) && (!IsNamed(removes, group) || state.Removed.Holds(group));
-    }
+    /// <summary>When a group is freed: off everything that does not ride on it, and removed by name if there is a way to do so.</summary>
+    public (int Undone, int Removed) Freedom(int group) =>
+        (Holding(group, Sides.WithRiders(group)).Aggregate(0, (set, joint) => set | 1 << joint), IsNamed(removes, group) ? group : 0);
 
     /// <summary>Whether the record leaves open how the group is held, or what undoes what holds it.</summary>
     public bool IsUnknown(int group)
     {
-        var holding = Holding(group, Sides.WithRiders(group, 0)).ToArray();
+        var holding = Holding(group, Sides.WithRiders(group)).ToArray();
         return (!JointsOf(-1).Any(joint => Crosses(joint, group, group)) && !IsNamed(removes, group) && !IsNamed(moves, group))
             || holding.Any(joint => !Sides.Contact.Has(joint) && !Disassembling.Any(operation => undoes[operation].Has(joint)));
     }
@@ -78,13 +78,6 @@ sealed class Simulator
 
     IEnumerable<int> JointsOf(int set) => Enumerable.Range(0, Sides.Joins.Length).Where(joint => set.Has(joint));
 
-    // What an operation takes out and what it shifts aside, each with its riders; what it takes out is not shifted.
-    (int Removed, int Moved) Taken(State state, int operation)
-    {
-        var removed = Sides.WithRiders(removes[operation], state.Removed);
-        return (removed, Sides.WithRiders(moves[operation], state.Removed | removed) & ~removed);
-    }
-
     // A contact parts when one side is removed or moved without the other.
     static bool Parts(int joins, int removed, int moved) =>
         (joins.Meets(removed) && joins.Meets(~removed)) || (joins.Meets(moved) && joins.Meets(~moved));
@@ -92,7 +85,7 @@ sealed class Simulator
     // A part stays that has not left and does not leave now; a part moved aside stays, unless it is moved along.
     bool NothingHoldsBack(State state, int operation)
     {
-        var (removed, moved) = Taken(state, operation);
+        var (removed, moved) = (takesOut[operation], shifts[operation]);
         var stays = Sides.AllParts & ~state.Gone & ~removed;
         return JointsOf(~(state.Undone | undoes[operation] | Sides.Contact)).All(joint =>
             !(Sides.Joins[joint].Meets(removed) && Sides.Joins[joint].Meets(stays))

@@ -15,22 +15,33 @@ enum UnknownTools
 readonly record struct Bench(int InHand, bool IsOpen);
 
 /// <summary>How steps are counted.</summary>
-sealed class StepWalk(TeardownRecord record, FirstTool firstTool, UnknownTools unknown)
+sealed class StepWalk
 {
     const int FirstOwnTool = 16;
-    readonly Tool[] tools = [.. record.Tools];
-    readonly int hot = record.Tools.AsArray().MaskOf(tool => tool.HeatC is not null);
-    readonly Operation[] operations = [.. record.Operations];
+    readonly FirstTool firstTool;
+    readonly int hot;
+    readonly Operation[] operations;
+    readonly int[][] choices;
 
-    /// <summary>The sets of tools an operation can be done with.</summary>
-    public IEnumerable<int> Choices(int operation)
+    public StepWalk(TeardownRecord record, FirstTool firstTool, UnknownTools unknown)
     {
-        var entry = operations[operation];
-        yield return entry.Tools.IsRecorded ? Mask(entry.Tools) : unknown == UnknownTools.Least ? 0 : 1 << FirstOwnTool + operation;
-        foreach (var others in entry.OrTools) yield return Mask(others);
+        this.firstTool = firstTool;
+        Tool[] tools = [.. record.Tools];
+        hot = tools.MaskOf(tool => tool.HeatC is not null);
+        operations = [.. record.Operations];
+        choices =
+        [
+            .. operations.Select((operation, i) => operation.OrTools.Select(others => Mask(others))
+                .Prepend(operation.Tools.IsRecorded ? Mask(operation.Tools) : unknown == UnknownTools.Least ? 0 : 1 << FirstOwnTool + i).ToArray()),
+        ];
+
+        int Mask(IEnumerable<string> ids) => tools.MaskOf(tool => ids.Contains(tool.Id));
     }
 
-    public (Bench After, int Steps) Do(Bench bench, int operation, int used)
+    /// <summary>The sets of tools an operation can be done with.</summary>
+    public int[] Choices(int operation) => choices[operation];
+
+    public (Bench After, decimal Steps) Do(Bench bench, int operation, int used)
     {
         var entry = operations[operation];
         var heatOrCleaning = entry.Action is OperationAction.Heat or OperationAction.Clean or OperationAction.RemoveResidue || used.Meets(hot);
@@ -45,6 +56,4 @@ sealed class StepWalk(TeardownRecord record, FirstTool firstTool, UnknownTools u
         var ended = heatOrCleaning || !entry.Removes.IsEmpty || !entry.Moves.IsEmpty;
         return (new(used != 0 ? used : bench.InHand, !ended), steps);
     }
-
-    int Mask(IEnumerable<string> ids) => tools.MaskOf(tool => ids.Contains(tool.Id));
 }

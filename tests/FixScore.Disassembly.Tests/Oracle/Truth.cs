@@ -20,10 +20,10 @@ sealed class Truth(TeardownRecord record)
         if (groups.Any(simulator.IsUnknown))
             return new(groups.Where(simulator.IsUnknown).Any(IsNotPossible) ? Reachability.Unreachable : Reachability.Unknown, null, null);
         // Harm to the parts' own groups is reported, and counts only where other damage cannot be avoided either.
-        var clean = Search(groups, cost, firstTool, operation => !Bars(operation, groups), _ => (0, 0));
+        var clean = Search(new(groups, operation => !Bars(operation, groups), _ => (0, 0)), cost, firstTool);
         return clean.Best is not null
             ? new(Reachability.Reachable, clean.Best, clean.Least)
-            : Search(groups, cost, firstTool, _ => true, Damage);
+            : Search(new(groups, _ => true, Damage), cost, firstTool);
     }
 
     /// <summary>Steps of a sequence with the best choice of tools.</summary>
@@ -36,34 +36,44 @@ sealed class Truth(TeardownRecord record)
         return all.Min(each => each.Cost);
     }
 
-    TrueRoute Search(int[] groups, RouteCost cost, FirstTool firstTool, Func<int, bool> isAllowed, Func<State, (int Parts, int Joints)> damage) => cost switch
+    // What is to be freed, by which operations, and what harm counts.
+    sealed record Task(int[] Groups, Func<int, bool> IsAllowed, Func<State, (int Parts, int Joints)> Damage);
+
+    TrueRoute Search(Task task, RouteCost cost, FirstTool firstTool) => cost switch
     {
-        RouteCost.Steps => new(Reachability.Unreachable,
-            Search(groups, isAllowed, damage, Steps(firstTool, UnknownTools.Most)), Search(groups, isAllowed, damage, Steps(firstTool, UnknownTools.Least))),
-        RouteCost.Operations => Same(Search(groups, isAllowed, damage, Each(_ => 1))),
-        _ => Same(Seconds(groups, isAllowed, damage)),
+        RouteCost.Steps when record.Operations.All(operation => operation.Tools.IsRecorded) => Same(Search(task, Steps(firstTool, UnknownTools.Least))),
+        RouteCost.Steps => new(Reachability.Unreachable, Search(task, Steps(firstTool, UnknownTools.Most)), Search(task, Steps(firstTool, UnknownTools.Least))),
+        RouteCost.Operations => Same(Search(task, Each(_ => 1))),
+        _ => Same(Seconds(task)),
     };
 
     static TrueRoute Same(Best? best) => new(Reachability.Unreachable, best, best);
 
     // Operations without time are used only when no fully timed way exists; damage counts before that.
-    Best? Seconds(int[] groups, Func<int, bool> isAllowed, Func<State, (int Parts, int Joints)> damage)
+    Best? Seconds(Task task)
     {
-        var any = Search(groups, isAllowed, damage, Each(_ => 1));
-        var timed = Search(groups, operation => isAllowed(operation) && Timing.Of(simulator.Operations[operation]) is not null, damage,
-            Each(operation => Timing.Of(simulator.Operations[operation])!.Value.Middle()));
+        var any = Search(task, Each(_ => 1));
+        var timed = Search(task with { IsAllowed = operation => task.IsAllowed(operation) && Timing.Of(simulator.Operations[operation]) is not null },
+            Each(operation => Timing.Of(operation)?.Middle() ?? 0));
         return timed is not null && timed.SameDamage(any!) ? timed : any;
     }
 
-    Best? Search(int[] groups, Func<int, bool> isAllowed, Func<State, (int Parts, int Joints)> damage, Exhaustive.Rule rule) =>
-        new Exhaustive(space, new(state => groups.All(group => simulator.IsFreed(state, group)), damage, isAllowed), rule).Search();
+    Best? Search(Task task, Exhaustive.Rule rule)
+    {
+        var all = task.Groups.Select(simulator.Freedom).Aggregate((a, b) => (a.Undone | b.Undone, a.Removed | b.Removed));
+        return new Exhaustive(space, new(state => state.Undone.Holds(all.Undone) && state.Removed.Holds(all.Removed), task.Damage, task.IsAllowed), rule).Search();
+    }
 
-    static Exhaustive.Rule Each(Func<int, decimal> cost) => (bench, operation) => [(bench, cost(operation))];
+    Exhaustive.Rule Each(Func<Operation, decimal> cost)
+    {
+        decimal[] costs = [.. simulator.Operations.Select(cost)];
+        return (bench, operation) => [(bench, costs[operation])];
+    }
 
     Exhaustive.Rule Steps(FirstTool firstTool, UnknownTools unknown)
     {
         var walk = new StepWalk(record, firstTool, unknown);
-        return (bench, operation) => walk.Choices(operation).Select(tools => walk.Do(bench, operation, tools)).Select(each => (each.After, (decimal)each.Steps));
+        return (bench, operation) => Array.ConvertAll(walk.Choices(operation), tools => walk.Do(bench, operation, tools));
     }
 
     bool Bars(int operation, int[] groups)

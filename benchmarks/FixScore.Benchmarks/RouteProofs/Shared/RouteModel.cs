@@ -18,12 +18,20 @@ sealed class RouteModel
     readonly Dictionary<int, HashSet<int>> surelyBefore = [];
     readonly Queue<int> open = new();
 
-    public RouteModel(TeardownRecord record, string part)
+    /// <summary>Builds the model.</summary>
+    /// <param name="record">The record.</param>
+    /// <param name="part">Id of the part to free.</param>
+    /// <param name="withOpeners">Whether operations that only take up a tool early are in it; that can save a step.</param>
+    public RouteModel(TeardownRecord record, string part, bool withOpeners)
     {
         this.record = record;
         effects = new(record, part);
         foreach (var ways in effects.Goal()) Model.AddBoolOr(ways.Select(Done));
-        while (open.TryDequeue(out var operation)) Demand(operation);
+        DemandAll();
+        if (!withOpeners) return;
+        var useful = done.Keys.SelectMany(each => ToolSets(Operation(each))).SelectMany(tools => tools).ToHashSet();
+        foreach (var opener in effects.All.Where(each => ToolSets(Operation(each)).Any(tools => tools.Any(useful.Contains)))) Done(opener);
+        DemandAll();
     }
 
     public CpModel Model { get; } = new();
@@ -46,6 +54,14 @@ sealed class RouteModel
     public bool SurelyAfter(int operation, int other, HashSet<int>? seen = null) =>
         surelyBefore.GetValueOrDefault(operation) is { } needs
         && (needs.Contains(other) || needs.Any(need => (seen ??= []).Add(need) && SurelyAfter(need, other, seen)));
+
+    static IEnumerable<IEnumerable<string>> ToolSets(Operation operation) =>
+        operation.OrTools.Select(tools => tools.AsEnumerable()).Prepend(operation.Tools);
+
+    void DemandAll()
+    {
+        while (open.TryDequeue(out var operation)) Demand(operation);
+    }
 
     BoolVar Done(int operation)
     {

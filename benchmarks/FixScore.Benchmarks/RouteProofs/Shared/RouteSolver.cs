@@ -15,7 +15,7 @@ static class RouteSolver
 {
     public static Solved Solve(TeardownRecord record, string part, RouteCost cost, FirstTool firstTool = FirstTool.NoChange, int limitSeconds = 60)
     {
-        var route = new RouteModel(record, part);
+        var route = new RouteModel(record, part, withOpeners: cost == RouteCost.Steps);
         if (cost == RouteCost.Steps) StepModel.Minimise(route, record, firstTool);
         else route.MinimiseSum(cost == RouteCost.Operations ? _ => 1 : TwiceTheMiddle);
         var solver = new CpSolver { StringParameters = FormattableString.Invariant($"num_workers:1 random_seed:1 max_time_in_seconds:{limitSeconds}") };
