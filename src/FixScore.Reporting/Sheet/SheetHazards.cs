@@ -34,6 +34,6 @@ static class SheetHazards
         IEnumerable<Hazard> hazards = each.Stop.Operation.Hazards;
         if (tools.Any(tool => tool.Solvent is not null)) hazards = hazards.Append(Hazard.FlammableSolvent);
         if (tools.Any(tool => tool.HeatC is not null)) hazards = hazards.Append(Hazard.HotSurface);
-        return each.Stop.Operation with { Hazards = EntryList.Of([.. hazards.Distinct()]) };
+        return each.Stop.Operation with { Hazards = [.. hazards.Distinct()] };
     }
 }
