@@ -16,12 +16,14 @@ sealed class RepairCostRatioMissing(PartContext context)
         var price = source.Record.Device.Price;
         if (route.Reachability == Reachability.Unknown)
             yield return new(route.Why is { Pointers: [var at, ..] } ? at : source.At(context.Part), route.Why?.Text ?? "operations that free the part");
+        // Which parts an operation takes out is not known either, so what looks free may have to come out.
+        else if (!source.Record.Operations.IsRecorded) yield return new(Pointer.Root, "operations");
         if (price is null) yield return new(Device, "price");
         else if (price.TaxIncluded is null) yield return new(Device, "price.taxIncluded");
         else if (price.Amount.Max == 0) yield return new(Device, "price above 0");
         if (offer.Listed.IsEmpty)
             yield return new(source.Record.Spares.IsRecorded ? Pointer.Root.Child("spares") : Pointer.Root, $"spares: one for {context.Part.Id}");
-        else if (price is not null && offer.Price is null)
+        else if (price is { TaxIncluded: not null } && offer.Price is null)
             foreach (var missing in Prices(offer, price)) yield return missing;
     }
 

@@ -11,8 +11,8 @@ namespace FixScore.Criteria.Safety;
 /// or done directly after heating, is a hazard of its own, <c>heated-cell</c>. The worst counts by option <c>levels</c>, or by
 /// option <c>combine</c> the number of different hazards of the format.</para>
 /// <para>Where no hazards were recorded for an operation or a part, any may be there, unless option <c>hazardsUnknown</c>
-/// takes them as none. Where unknown tools, or the limit of the search, leave open which route is the shortest, only the
-/// hazards of the part's group are sure and any may come on top.</para>
+/// takes them as none. Where unknown tools on the route, or the limit of the search, leave open which route is the shortest or
+/// what is met on it, only the hazards of the part's group are sure and any may come on top.</para>
 /// <para>A part that cannot be freed without damage has the lowest of the scale. Where the record does not tell how it comes
 /// free, the answer is unknown. The criterion only scores; it is no instruction for safe work.</para>
 /// <para>Source: own judgement, no source. Thread safe.</para>
@@ -40,6 +40,8 @@ public sealed class HazardExposureCriterion : IPartCriterion
         {
             Reachability.Unreachable => Outcome.Scored(context.Scale.Min, reasons.Unreachable(route, context.Scale.Min)),
             Reachability.Unknown => Outcome.Unknown(reasons.RouteUnknown(route)),
+            // Which parts an operation takes out is not known either, so what looks free may have to come out.
+            _ when !context.Case.Record.Operations.IsRecorded => Outcome.Unknown(new Missing(Pointer.Root, "operations")),
             _ => Met(context, HazardExposureFacts.Of(context.Case, context.Part, route), reasons),
         };
     }

@@ -35,7 +35,7 @@ sealed record HazardExposureFacts(Route Route, ImmutableArray<Exposure> Met, Imm
             [.. route.Way!.Stops.Select(stop => stop.Operation).Where(operation => !operation.Hazards.IsRecorded), .. UnlistedOf(onWay.Parts.Union(group))]);
     }
 
-    static bool IsSettled(Route route) => route.IsOptimal && route.Steps is { IsExact: true };
+    static bool IsSettled(Route route) => route.IsOptimal && route.Ways.Count() == 1 && route.Way!.Stops.All(stop => stop.Tools.IsRecorded);
 
     static ImmutableArray<NamedEntry> UnlistedOf(IEnumerable<Part> parts) => [.. parts.Where(part => !part.Hazards.IsRecorded)];
 }

@@ -57,8 +57,8 @@ sealed class HazardExposureReasons(PartContext context)
     Reason Open(HazardExposureFacts facts) => Reason.Of(
         "route-open",
         facts.Route.IsOptimal
-            ? "Some tools are not known, and so is which route to part {part} is the shortest and what is met on it."
-            : "The search met its limit: which route to part {part} is the shortest is not proven, and so is what is met on it.",
+            ? "Some tools are not known, so neither is for sure which route to part {part} is the shortest, nor what is met on it."
+            : "The search met its limit, so neither is for sure which route to part {part} is the shortest, nor what is met on it.",
         [source.At(part), .. AtWay(facts)], ("part", part.Id));
 
     IEnumerable<Pointer> AtWay(HazardExposureFacts facts) => facts.Route.Way!.Stops.Select(stop => source.At(stop.Operation));

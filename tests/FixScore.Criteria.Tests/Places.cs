@@ -12,6 +12,7 @@ static class Places
         .. In("absent", record.Absent.Count, record.Absent.IsRecorded),
         .. In("joints", record.Joints.Count, record.Joints.IsRecorded),
         .. In("tools", record.Tools.Count, record.Tools.IsRecorded),
+        .. In("consumables", record.Consumables.Count, record.Consumables.IsRecorded),
         .. In("operations", record.Operations.Count, record.Operations.IsRecorded),
         .. record.Operations.SelectMany((operation, i) => In($"operations/{i}/outcomes", operation.Outcomes.Length)),
         .. In("sequences", record.Sequences.Count, record.Sequences.IsRecorded),
