@@ -1,5 +1,4 @@
 using FixScore.Disassembly;
-using FixScore.Records;
 
 namespace FixScore.Criteria.Disassembly;
 
@@ -10,8 +9,6 @@ static class WayReasons
     public static Outcome? Barred(PartContext context, Route route) => route.Reachability switch
     {
         Reachability.Unknown => Outcome.Unknown([.. Missing(context, route)]),
-        // What takes the part out cannot be known to be nothing, nor to be impossible, while no list of operations was recorded.
-        _ when !context.Case.Record.Operations.IsRecorded && !IsClosed(context) => Outcome.Unknown(new Missing(Pointer.Root, "operations")),
         Reachability.Unreachable => Outcome.Scored(context.Scale.Min, [Unreachable(context), .. Of(route.Why)]),
         _ => null,
     };
@@ -44,9 +41,6 @@ static class WayReasons
     public static string Ids(IEnumerable<Stop> stops) => Joined(stops.Select(stop => stop.Operation.Id));
 
     public static string Joined(IEnumerable<string> ids) => string.Join(", ", ids) is { Length: > 0 } all ? all : "none";
-
-    static bool IsClosed(PartContext context) =>
-        context.Case.Derive<PartGroups>().Of(context.Part.Id).Parts.Any(part => part.Reach.Is(Reach.NotPossible));
 
     static Reason Unreachable(PartContext context) => Reason.Of(
         "unreachable", "Part {part} cannot be freed without damage, which is the lowest of the scale.", [context.Case.At(context.Part)],
