@@ -9,10 +9,10 @@ static class Devices
 
     static readonly Serialisation Free = new() { Notify = SerialAction.None, Authorise = SerialAction.None };
 
-    /// <summary>All priority parts under the same brackets, so that each takes as many steps.</summary>
+    /// <summary>All priority parts under the same brackets, so that each takes as many steps; no hinge.</summary>
     public static RecordBuilder Whole(int steps = 1, Reuse reuse = Reuse.Reusable, ToolClass? tool = null, bool clipped = false)
     {
-        var device = new RecordBuilder().Part("mainboard").Brackets(steps - 1);
+        var device = new RecordBuilder().Part("mainboard").Absent("hinge").Brackets(steps - 1);
         if (tool is { } @class) device.Tool("driver", @class);
         foreach (var role in Priority) device.Held(role, steps - 1, reuse, tool is null ? [] : ["driver"], clipped);
         return device;
@@ -41,6 +41,9 @@ static class Devices
             "take-" + part, OperationAction.Unscrew, tools.IsDefault ? EntryList.Of<string>() : EntryList.Of(tools), [part + "-screw"], [part],
             clipped ? [new Condition.Undone(part + "-clip")] : Under(under));
     }
+
+    /// <summary>A hinge that comes out in one step.</summary>
+    public static RecordBuilder Hinged(this RecordBuilder device) => device.With(record => record with { Absent = default }).Held("hinge", 0);
 
     /// <summary>Spares of all priority parts: those of the roles named for everyone, the others for professional repairers.</summary>
     public static RecordBuilder Spares(this RecordBuilder device, bool fasteners, params ImmutableArray<string> everyone)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FixScore.Criteria.Disassembly;
 using FixScore.Criteria.Documentation;
 using FixScore.Criteria.Spares;
@@ -25,10 +26,16 @@ static class Rules
     public static ScoreDocument Score(this RecordBuilder builder, Profile? profile = null) =>
         Scorer.Score(new(builder.Build(), "sha256:" + new string('0', 64), []), profile ?? Europe);
 
-    public static ScoreNode At(this ScoreDocument score, string path) =>
-        Assert.Single(score.Nodes, node => node.Path == "index/" + path);
+    /// <summary>The line of a node, or of a role under it; a role with one part is written as the part alone.</summary>
+    public static ScoreNode At(this ScoreDocument score, string path) => score.Find(path) ?? throw new ArgumentException(path);
+
+    /// <summary>The weight with two decimals, as the law prints it; <c>null</c> when the score has no such line.</summary>
+    public static string? Weight(this ScoreDocument score, string path) => score.Find(path)?.Weight?.ToString("0.00", CultureInfo.InvariantCulture);
 
     public static ScoreReading Reading(this ScoreDocument score, string id) => Assert.Single(score.Readings, reading => reading.Id == id);
+
+    static ScoreNode? Find(this ScoreDocument score, string path) => score.Nodes.FirstOrDefault(
+        node => node.Path == "index/" + path || node.Path.StartsWith($"index/{path}/", StringComparison.Ordinal));
 
     static Profile Load(string id, Catalogue catalogue) =>
         ProfileFile.Load(Path.Combine(AppContext.BaseDirectory, "Profiles", id + ".json"), catalogue);

@@ -23,7 +23,7 @@ public sealed class DeviceScoresTests
     [InlineData(Audience.Public, 5)]
     [InlineData(Audience.Repairers, 4)]
     public void The_hinge_of_a_foldable_device_is_on_the_ladder(Audience audience, int points) =>
-        Assert.Equal((Interval)points, Devices.Whole().Held("hinge", 0).Device(device => device with { Foldable = true })
+        Assert.Equal((Interval)points, Devices.Whole().Hinged().Device(device => device with { Foldable = true })
             .Spares(false, Devices.Priority).Spare("hinge", audience).Score().At("ssp").Value);
 
     [Theory] // Annex IV point 5, software updates: 7, 6, 5 years. Parts of years and less than 5: our readings

@@ -52,8 +52,8 @@ public sealed class PartScoresTests
     [Fact] // Annex IV point 5: the worst level counts
     public void Of_mixed_fasteners_and_tools_the_worst_counts()
     {
-        var score = new RecordBuilder().Part("mainboard").Tool("driver", ToolClass.Basic).Tool("heater", ToolClass.Commercial)
-            .Held("battery", 0, Reuse.Removable, ["driver", "heater"], clipped: true).Spares(false, []).Score();
+        var score = new RecordBuilder().Part("mainboard").Absent("hinge").Tool("driver", ToolClass.Basic).Tool("heater", ToolClass.Commercial)
+            .Held("battery", 0, Reuse.Removable, ["driver", "heater"], clipped: true).With(record => record with { Spares = [] }).Score();
         Assert.Equal(((Interval)1, (Interval)1), (score.At("sf/battery").Value, score.At("st/battery").Value));
     }
 
@@ -66,12 +66,12 @@ public sealed class PartScoresTests
         Assert.Equal(((Interval)5, (Interval)4), (score.At("sdd/display-assembly").Value, score.At("sdd/battery").Value));
     }
 
-    // The display is one step; the battery another, after one change of tool.
-    static RecordBuilder UnderTheDisplay() => new RecordBuilder().Part("mainboard").Tool("driver", ToolClass.Basic).Tool("heater", ToolClass.Commercial)
-        .Held("display-assembly", 0, Reuse.Removable, ["heater"]).Held("battery", 0, Reuse.Reusable, ["driver"])
+    // A bracket and the display are two steps; the battery is the third.
+    static RecordBuilder UnderTheDisplay() => new RecordBuilder().Part("mainboard").Absent("hinge").Tool("driver", ToolClass.Basic).Tool("heater", ToolClass.Commercial)
+        .Brackets(1).Held("display-assembly", 1, Reuse.Removable, ["heater"]).Held("battery", 0, Reuse.Reusable, ["driver"])
         .With(record => record with
         {
             Spares = [],
-            Operations = EntryList.Of(record.Operations[0], record.Operations[1] with { After = [new Condition.Removed("display-assembly")] }),
+            Operations = EntryList.Of(record.Operations[0], record.Operations[1], record.Operations[2] with { After = [new Condition.Removed("display-assembly")] }),
         });
 }

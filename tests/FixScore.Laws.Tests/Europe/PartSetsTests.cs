@@ -16,11 +16,11 @@ public sealed class PartSetsTests
     [InlineData("hinge", null, "0.17")]
     public void Parts_weigh_what_the_law_says(string role, string? rigid, string folding)
     {
-        var (plain, fold) = (Devices.Whole().Absent("hinge").Score(), Folding().Score());
+        var (plain, fold) = (Devices.Whole().Score(), Folding().Score());
         foreach (var score in (string[])["sdd", "sf", "st"])
         {
-            Assert.Equal(rigid, Weight(plain, $"index/{score}/{role}"));
-            Assert.Equal(folding, Weight(fold, $"index/{score}/{role}"));
+            Assert.Equal(rigid, plain.Weight($"{score}/{role}"));
+            Assert.Equal(folding, fold.Weight($"{score}/{role}"));
         }
     }
 
@@ -32,27 +32,27 @@ public sealed class PartSetsTests
     [InlineData("ssu", "0.15")]
     [InlineData("sri", "0.15")]
     public void Scores_weigh_what_the_law_says(string score, string weight) =>
-        Assert.Equal(weight, Weight(Devices.Whole().Score(), "index/" + score));
+        Assert.Equal(weight, Devices.Whole().Score().Weight(score));
 
     [Fact] // Annex IV point 5: the trigger is a hinge for depth, a foldable device for fasteners and tools
     public void A_hinge_in_a_device_that_does_not_fold_counts_for_depth_only()
     {
-        var score = Devices.Whole().Held("hinge", 0).Score();
-        Assert.Equal(("0.17", null, null), (Weight(score, "index/sdd/hinge"), Weight(score, "index/sf/hinge"), Weight(score, "index/st/hinge")));
+        var score = Devices.Whole().Hinged().Score();
+        Assert.Equal(("0.17", null, null), (score.Weight("sdd/hinge"), score.Weight("sf/hinge"), score.Weight("st/hinge")));
     }
 
     [Fact] // Annex IV point 5: the same triggers, and a part that the product lacks has the top level
     public void A_foldable_device_without_a_hinge_has_its_top_level_for_fasteners_and_tools_only()
     {
-        var score = Devices.Whole().Absent("hinge").Device(device => device with { Foldable = true }).Score();
-        Assert.Equal((null, "0.17", "0.17"), (Weight(score, "index/sdd/hinge"), Weight(score, "index/sf/hinge"), Weight(score, "index/st/hinge")));
+        var score = Devices.Whole().Device(device => device with { Foldable = true }).Score();
+        Assert.Equal((null, "0.17", "0.17"), (score.Weight("sdd/hinge"), score.Weight("sf/hinge"), score.Weight("st/hinge")));
         Assert.Equal(((Interval)5, (Interval)5), (score.At("sf/hinge").Value, score.At("st/hinge").Value));
     }
 
     [Fact] // Annex IV point 5: of several instances the lowest score
     public void Of_two_speakers_the_worse_counts()
     {
-        var score = new RecordBuilder().Part("mainboard").Tool("driver", ToolClass.Basic).Brackets(2)
+        var score = new RecordBuilder().Part("mainboard").Absent("hinge").Tool("driver", ToolClass.Basic).Brackets(2)
             .Held("speaker", 0, id: "upper").Held("speaker", 2, Reuse.Removable, ["driver"], id: "lower")
             .With(record => record with { Spares = [] }).Score();
         Assert.Equal(((Interval)4, (Interval)1, (Interval)4), (score.At("sdd/speaker").Value, score.At("sf/speaker").Value, score.At("st/speaker").Value));
@@ -63,15 +63,11 @@ public sealed class PartSetsTests
     [InlineData("sf/microphone")]
     [InlineData("st/microphone")]
     public void A_part_that_the_device_lacks_has_the_top_level(string path) =>
-        Assert.Equal((Interval)5, new RecordBuilder().Absent("microphone").Score().At(path).Value);
+        Assert.Equal((Interval)5, new RecordBuilder().Absent("microphone", "hinge").Score().At(path).Value);
 
     [Fact] // no source: unknown is never zero
     public void A_part_that_was_not_recorded_is_the_whole_scale() =>
-        Assert.Equal(new Interval(1, 5), new RecordBuilder().Score().At("sdd/microphone").Value);
+        Assert.Equal(new Interval(1, 5), new RecordBuilder().Absent("hinge").Score().At("sdd/microphone").Value);
 
-    static RecordBuilder Folding() => Devices.Whole().Held("hinge", 0).Device(device => device with { Foldable = true });
-
-    // Two decimals, as the law prints them.
-    static string? Weight(ScoreDocument score, string path) =>
-        score.Nodes.FirstOrDefault(node => node.Path == path)?.Weight?.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture);
+    static RecordBuilder Folding() => Devices.Whole().Hinged().Device(device => device with { Foldable = true });
 }
