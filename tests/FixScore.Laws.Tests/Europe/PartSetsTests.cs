@@ -69,5 +69,11 @@ public sealed class PartSetsTests
     public void A_part_that_was_not_recorded_is_the_whole_scale() =>
         Assert.Equal(new Interval(1, 5), new RecordBuilder().Absent("hinge").Score().At("sdd/microphone").Value);
 
+    [Fact] // no source: where nobody looked for a hinge, the score spans both sets. Only the battery is deep: 5 - 0.30 x 4 = 3.80 or 5 - 0.25 x 4 = 4.00, less up to 0.17 x 4 for the hinge
+    public void Where_a_hinge_is_unknown_both_sets_count() => Assert.Equal(
+        new Interval(3.32m, 4), DeepBattery().Score().At("sdd").Value);
+
+    static RecordBuilder DeepBattery() => new RecordBuilder().Part("mainboard").Brackets(15).Held("battery", 15).Absent([.. Devices.Priority.Skip(1)]);
+
     static RecordBuilder Folding() => Devices.Whole().Hinged().Device(device => device with { Foldable = true });
 }
