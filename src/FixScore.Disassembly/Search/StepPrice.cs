@@ -45,7 +45,7 @@ sealed class StepPrice : Price
     public override bool IsBestNow(int bench, int operation, Reach reach, out int option)
     {
         for (option = 0; option < tools.Of[operation].Length; option++)
-            if (IsOpen(bench) && !(tools.Of[operation][option] == 0 ? reach.Paired > 0 : reach.Bare > 0) && Of(bench, operation, option) == (0, bench)) return true;
+            if (IsOpen(bench) && !(Array.TrueForAll(tools.Of[operation], set => set == 0) ? reach.Paired > 0 : reach.Bare > 0) && Of(bench, operation, option) == (0, bench)) return true;
         option = 0;
         return !IsOpen(bench) && reach.Bare == 0 && reach.Paired == 0 && IsAlone(operation, reach.Helpful);
     }
