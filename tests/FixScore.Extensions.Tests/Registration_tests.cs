@@ -60,7 +60,7 @@ public sealed class Registration_tests : IDisposable
         using var provider = new ServiceCollection().AddFixScorePlugin<DocumentationPlugin>()
             .AddFixScore(setup: setup => setup.AddPluginFile(Workspace.PluginFile)).BuildServiceProvider();
 
-        Assert.Single(provider.GetRequiredService<Catalogue>().Criteria);
+        Assert.Equal(["documentation", "repair-information"], provider.GetRequiredService<Catalogue>().Criteria.Select(each => each.Item.Info.Id));
     }
 
     [Fact]

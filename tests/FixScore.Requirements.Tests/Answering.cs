@@ -21,7 +21,7 @@ static class Answering
 
     public static void Of(Installed<IRequirementSet> set, DateOnly date, int count)
     {
-        Assert.Equal(4, DemoRecords.Length);
+        Assert.Equal(5, DemoRecords.Length);
         foreach (var record in DemoRecords.Concat(SampleRecords.All).Concat(RecordGenerator.Many(30)))
             foreach (var kind in (string[])[record.Device.Kind, "smartphone", "slate-tablet"])
                 Holds(set, record with { Device = record.Device with { Kind = kind } }, date, count);
