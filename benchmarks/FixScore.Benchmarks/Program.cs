@@ -1,3 +1,5 @@
 using BenchmarkDotNet.Running;
+using FixScore.Benchmarks.RouteProofs;
 
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+if (args is ["routes", .. var rest]) RouteProofs.Run(rest);
+else BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

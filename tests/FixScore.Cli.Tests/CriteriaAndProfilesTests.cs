@@ -16,8 +16,9 @@ public sealed partial class CriteriaAndProfilesTests
         var criteria = JsonDocument.Parse(Fixscore.Run("criteria", "--json").Out).RootElement.GetProperty("criteria").EnumerateArray().ToArray();
         Assert.Equal(
             [
-                "adhesive-strength", "documentation", "fastener-diversity", "part-modularity", "repair-information", "software-pairing",
-                "software-support", "spare-availability", "spare-price-ratio", "spare-terms",
+                "adhesive-strength", "disassembly-depth", "disassembly-time", "documentation", "fastener-diversity", "fastener-reuse",
+                "hazard-exposure", "part-modularity", "repair-cost-ratio", "repair-information", "software-pairing", "software-support",
+                "spare-availability", "spare-price-ratio", "spare-terms", "tool-access",
             ],
             criteria.Select(each => each.GetProperty("id").GetString()!));
         var tolerance = criteria[0].GetProperty("options").EnumerateArray().Single(each => each.GetProperty("name").GetString() == "tolerance");

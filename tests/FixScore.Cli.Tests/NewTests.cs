@@ -42,8 +42,9 @@ public sealed class NewTests
         var leaves = JsonNode.Parse(Fixscore.Run("new", "profile").Out)!["root"]!["of"]!.AsArray();
         Assert.Equal(
             [
-                "adhesive-strength", "documentation", "fastener-diversity", "part-modularity", "repair-information", "software-pairing",
-                "software-support", "spare-availability", "spare-price-ratio", "spare-terms",
+                "adhesive-strength", "disassembly-depth", "disassembly-time", "documentation", "fastener-diversity", "fastener-reuse",
+                "hazard-exposure", "part-modularity", "repair-cost-ratio", "repair-information", "software-pairing", "software-support",
+                "spare-availability", "spare-price-ratio", "spare-terms", "tool-access",
             ],
             leaves.Select(leaf => leaf!["criterion"]!.GetValue<string>()));
         Assert.All(leaves, leaf => Assert.Equal(1, leaf!["weight"]!.GetValue<int>()));

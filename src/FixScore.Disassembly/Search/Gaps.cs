@@ -34,7 +34,7 @@ static class Gaps
     static Reason? Of(TeardownCase source, Teardown teardown, int group)
     {
         var parts = teardown.Structure.Groups[group];
-        if (!source.Record.Joints.IsRecorded) return RouteReasons.JointsUnknown(source, parts.Parts[0]);
+        if (!source.Record.Joints.IsRecorded || !source.Record.Operations.IsRecorded) return RouteReasons.ListsUnknown(source, parts.Parts[0]);
         var joints = teardown.Structure.Crossing(teardown.Structure.Along([group])).Where(joint => teardown.Structure.Sides(joint).Contains(group)).ToArray();
         var open = joints.Where(joint => teardown.Structure.Joints[joint].Kind != JointKind.Contact && teardown.Effects.Undoing(joint).Length == 0).ToArray();
         if (open.Length > 0) return RouteReasons.NothingUndoes(source, parts.Parts[0], [.. open.Select(joint => teardown.Structure.Joints[joint])]);

@@ -9,8 +9,9 @@ static class RouteReasons
 {
     public const string TooMuchWork = "route.too-much-work";
 
-    public static Reason JointsUnknown(TeardownCase source, Part part) => Reason.Of(
-        "route.joints-unknown", "The record has no list of joints, so nobody knows what holds '{part}'.", [source.At(part)], ("part", part.Id));
+    public static Reason ListsUnknown(TeardownCase source, Part part) => Reason.Of(
+        "route.lists-unknown", "The record has no list of {list}, so nobody knows the way to '{part}'.", [source.At(part)],
+        ("list", source.Record.Joints.IsRecorded ? "operations" : "joints"), ("part", part.Id));
 
     public static Reason NotDescribed(TeardownCase source, Part part) => Reason.Of(
         "route.not-described", "No joint and no operation names '{part}'.", [source.At(part)], ("part", part.Id));

@@ -1,0 +1,55 @@
+using FixScore.Benchmarks.RouteProofs;
+using FixScore.Disassembly.Tests.Oracle;
+
+namespace FixScore.Disassembly.Tests.Laws;
+
+/// <summary>Ways in generated devices, followed operation by operation; and what a search says that was not allowed to finish.</summary>
+public sealed class DeviceTests
+{
+    [Fact]
+    public void Every_way_can_be_followed_to_its_end_and_not_a_single_operation_less() => OnAll((device, source) =>
+    {
+        var simulator = new Simulator(device.Record);
+        var (undone, removed) = simulator.Freedom(simulator.Sides.Group(device.Deepest));
+        foreach (var cost in Enum.GetValues<RouteCost>())
+        {
+            var state = State.Start;
+            foreach (var id in source.RouteTo(device.Deepest, cost).Way!.Operations)
+            {
+                var operation = Array.FindIndex(simulator.Operations, each => each.Id == id);
+                Assert.False(state.Undone.Holds(undone) && state.Removed.Holds(removed));
+                Assert.True(simulator.CanBeDone(state, operation));
+                state = simulator.After(state, operation);
+            }
+            Assert.True(state.Undone.Holds(undone) && state.Removed.Holds(removed));
+        }
+    });
+
+    [Fact]
+    public void A_search_cut_short_says_so_and_its_bounds_hold()
+    {
+        var cutShort = 0;
+        OnAll((device, source) =>
+        {
+            var proven = source.RouteTo(device.Deepest);
+            foreach (var effort in new[] { 1, 10, 100 })
+            {
+                var route = source.Derive<Route, RouteQuery>(new(device.Deepest, effort: effort));
+                Assert.Equal(Reachability.Reachable, route.Reachability);
+                Assert.True(route.LowerBound <= proven.Steps!.Value.Low && route.Steps!.Value.Low >= proven.Steps.Value.Low);
+                if (route.IsOptimal) Assert.Equal(route.Steps.Value.Low, route.LowerBound);
+                if (!route.IsOptimal) cutShort++;
+            }
+        });
+        Assert.True(cutShort > 10);
+    }
+
+    static void OnAll(Action<DeviceInstance, RecordCase> check)
+    {
+        for (var seed = 500; seed < 540; seed++)
+        {
+            var device = DeviceInstance.Of(8, seed);
+            if (device.Record.Operations.Count < 32) check(device, new(device.Record));
+        }
+    }
+}
