@@ -14,9 +14,6 @@ namespace FixScore.Criteria.Cost;
 sealed record RepairCostRatioFacts(
     Route Route, Quantity Seconds, Quantity Reassembly, bool IsAssumed, Quantity Consumables, ImmutableArray<Joint> Bonds)
 {
-    /// <summary>Whether the route is surely the fastest, so that what lies on it is what a repair takes.</summary>
-    public bool IsCertain => IsTheFastest(Route);
-
     public static RepairCostRatioFacts Of(PartContext context, Route route, Price device)
     {
         var (record, way) = (context.Case.Record, route.Way!);
@@ -45,5 +42,6 @@ sealed record RepairCostRatioFacts(
     static Quantity PriceOf(TeardownRecord record, string id, Price device) =>
         Money.Comparable(record.Consumables.FirstOrDefault(each => each.Id == id)?.Price, device) ?? Money.Any;
 
+    // Only then what lies on the route is what a repair takes.
     static bool IsTheFastest(Route route) => route.IsOptimal && route.Seconds is not null;
 }

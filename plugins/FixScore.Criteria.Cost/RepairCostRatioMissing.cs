@@ -16,8 +16,6 @@ sealed class RepairCostRatioMissing(PartContext context)
         var price = source.Record.Device.Price;
         if (route.Reachability == Reachability.Unknown)
             yield return new(route.Why is { Pointers: [var at, ..] } ? at : source.At(context.Part), route.Why?.Text ?? "operations that free the part");
-        // Which parts an operation takes out is not known either, so what looks free may have to come out.
-        else if (!source.Record.Operations.IsRecorded) yield return new(Pointer.Root, "operations");
         if (price is null) yield return new(Device, "price");
         else if (price.TaxIncluded is null) yield return new(Device, "price.taxIncluded");
         else if (price.Amount.Max == 0) yield return new(Device, "price above 0");

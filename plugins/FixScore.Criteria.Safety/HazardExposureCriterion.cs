@@ -40,8 +40,6 @@ public sealed class HazardExposureCriterion : IPartCriterion
         {
             Reachability.Unreachable => Outcome.Scored(context.Scale.Min, reasons.Unreachable(route, context.Scale.Min)),
             Reachability.Unknown => Outcome.Unknown(reasons.RouteUnknown(route)),
-            // Which parts an operation takes out is not known either, so what looks free may have to come out.
-            _ when !context.Case.Record.Operations.IsRecorded => Outcome.Unknown(new Missing(Pointer.Root, "operations")),
             _ => Met(context, HazardExposureFacts.Of(context.Case, context.Part, route), reasons),
         };
     }

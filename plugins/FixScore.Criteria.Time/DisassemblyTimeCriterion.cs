@@ -42,8 +42,6 @@ public sealed class DisassemblyTimeCriterion : IPartCriterion
         {
             Reachability.Unreachable => Outcome.Scored(context.Scale.Min, reasons.NotReachable(route, context.Scale.Min)),
             Reachability.Unknown => Outcome.Unknown(reasons.RouteUnknown(route)),
-            // Which parts an operation takes out is not known either, so what looks free may have to come out.
-            _ when !context.Case.Record.Operations.IsRecorded => Outcome.Unknown(new Missing(Pointer.Root, "operations")),
             _ => Timed(context, DisassemblyTimeFacts.Of(context.Case.Record, route, context.Get(DisassemblyTimeOptions.Waiting)), basis, reasons),
         };
     }

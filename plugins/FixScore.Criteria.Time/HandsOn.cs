@@ -9,7 +9,8 @@ static class HandsOn
     /// <summary>Seconds that count; <c>null</c> when the operation has no time.</summary>
     public static Interval? Of(Operation operation, Waiting waiting)
     {
-        if (OperationTime.Of(operation) is not { } all || waiting == Waiting.Count) return OperationTime.Of(operation);
+        if (OperationTime.Of(operation) is not { } all) return null;
+        if (waiting == Waiting.Count) return all;
         var wait = WaitOf(operation, all, waiting);
         return new(Math.Max(0, all.Low - wait.High), Math.Max(0, all.High - wait.Low));
     }
