@@ -34,7 +34,7 @@ public sealed record RouteQuery(
     ImmutableArray<string> Parts, RouteCost Cost = RouteCost.Steps, FirstTool FirstTool = FirstTool.NoChange, int Effort = RouteQuery.UsualEffort)
 {
     /// <summary>The effort unless another is asked for: some seconds of work at most.</summary>
-    public const int UsualEffort = 400_000;
+    public const int UsualEffort = 150_000;
 
     /// <summary>A route to one part.</summary>
     public RouteQuery(string part, RouteCost cost = RouteCost.Steps, FirstTool firstTool = FirstTool.NoChange, int effort = UsualEffort)

@@ -95,8 +95,10 @@ sealed class Finder(Plan plan, Price price, Landmarks landmarks, Harm harm, Canc
         }
         for (var work = Masks.Next(reach.Helpful, 0); work >= 0; work = Masks.Next(reach.Helpful, work + 1))
             for (var option = 0; !HasTwin(work, node.Last) && reach.IsReady(work, node.Last) && option < price.Options(work); option++) Go(search, index, node, work, option, limit, rank);
-        if (reach.Bare > 0 || price.HasPairs) SpreadIdle(search, index, node, limit, rank);
+        if (reach.Bare > 0 || reach.Paired > 0) SpreadIdle(search, index, node, limit, rank);
     }
+
+    bool IsWorthIt(Node node, int work, int option) => reach.Bare > 1 || reach.Paired > 0 || price.Of(node.Bench, work, option).Cost == 0;
 
     // Of two that are alike, must both be done, can both be done now and lead to nothing, only the first is tried: in any
     // way they can change places.
@@ -119,10 +121,10 @@ sealed class Finder(Plan plan, Price price, Landmarks landmarks, Harm harm, Canc
         for (var work = 0; work < plan.Works.Length; work++)
         {
             if (Masks.Has(node.Done, work) || Masks.Has(reach.Helpful, work) || !reach.IsReady(work, node.Last)) continue;
-            var opens = !price.IsOpen(node.Bench) && (reach.IsBareReady || price.HasPairs) && reach.MayOpen(work, node.Done);
-            if (!opens && !Masks.Has(reach.Idle, work)) continue;
+            var opener = reach.MayOpen(work, node.Done);
+            if (!opener && !Masks.Has(reach.Idle, work)) continue;
             for (var option = 0; option < price.Options(work); option++)
-                if (opens || reach.Bare > 1 || price.HasPairs || price.Of(node.Bench, work, option).Cost == 0) Go(search, index, node, work, option, limit, rank);
+                if ((opener && price.OpensNow(node.Bench, work, option, reach)) || (Masks.Has(reach.Idle, work) && IsWorthIt(node, work, option))) Go(search, index, node, work, option, limit, rank);
         }
     }
 

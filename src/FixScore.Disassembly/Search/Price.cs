@@ -38,17 +38,17 @@ abstract class Price
     /// <summary>A bench on which all that can still help costs the same.</summary>
     public virtual int Settled(int bench, Reach reach) => bench;
 
-    /// <summary>Whether operations that nothing needs can make others cheaper; see <see cref="StepPrice"/>.</summary>
-    public virtual bool HasPairs => false;
+    /// <summary>Whether another operation can leave in hand several of the tools that this one takes up together.</summary>
+    public virtual bool IsPaired(int operation) => false;
 
     /// <summary>Whether an operation can be done with bare hands and leaves its step open.</summary>
     public virtual bool IsBare(int operation) => false;
 
-    /// <summary>Whether an operation that nothing needs can open a step so that others become cheaper.</summary>
-    public virtual bool MayOpen(int operation, ReadOnlySpan<ulong> helpful) => false;
+    /// <summary>Whether an operation that nothing needs can open a step so that others become cheaper; see <see cref="StepPrice"/>.</summary>
+    public virtual bool MayOpen(int operation, Reach reach) => false;
 
-    /// <summary>Whether a step is open.</summary>
-    public virtual bool IsOpen(int bench) => true;
+    /// <summary>Whether it can do so on this bench.</summary>
+    public virtual bool OpensNow(int bench, int operation, int option, Reach reach) => false;
 
     /// <summary>No way from here to the goal costs less.</summary>
     public abstract Int128 Least(ReadOnlySpan<ulong> done, int bench);

@@ -21,7 +21,10 @@ sealed class Reach(Plan plan, Price price)
     /// <summary>How many operations with bare hands can still help and leave their step open; each is an occasion for an opener.</summary>
     public int Bare { get; private set; }
 
-    /// <summary>Whether one of these can be done now.</summary>
+    /// <summary>How many operations that can still help take up tools together that another may have left in hand.</summary>
+    public int Paired { get; private set; }
+
+    /// <summary>Whether one of those with bare hands can be done now.</summary>
     public bool IsBareReady { get; private set; }
 
     /// <summary>Whether the goal is reached.</summary>
@@ -41,7 +44,7 @@ sealed class Reach(Plan plan, Price price)
         Ask(done, mustOnly: false, Helpful);
         CountBare(last);
         Clear(Idle);
-        if (Bare == 0 && !price.HasPairs) return true;
+        if (Bare == 0 && Paired == 0) return true;
         for (var work = 0; work < plan.Works.Length; work++)
             if (MayOpen(work, done) && !IsReady(work, last)) open.Push(plan.NeedOf[work]);
         return Ask(done, mustOnly: false, Idle);
@@ -49,7 +52,7 @@ sealed class Reach(Plan plan, Price price)
 
     /// <summary>Whether an operation that nothing needs can open a step to advantage.</summary>
     public bool MayOpen(int work, ReadOnlySpan<ulong> done) =>
-        (Bare > 0 || price.HasPairs) && !Masks.Has(done, work) && !Masks.Has(dead, work) && !Masks.Has(Helpful, work) && price.MayOpen(work, Helpful);
+        (Bare > 0 || Paired > 0) && !Masks.Has(done, work) && !Masks.Has(dead, work) && !Masks.Has(Helpful, work) && price.MayOpen(work, this);
 
     /// <summary>Whether an operation can be done now.</summary>
     public bool IsReady(int work, int last) => holds[plan.NeedOf[work]] && (plan.Before[work] < 0 || plan.Before[work] == last);
@@ -64,9 +67,10 @@ sealed class Reach(Plan plan, Price price)
 
     void CountBare(int last)
     {
-        (Bare, IsBareReady) = (0, false);
+        (Bare, Paired, IsBareReady) = (0, 0, false);
         for (var work = Masks.Next(Helpful, 0); work >= 0; work = Masks.Next(Helpful, work + 1))
         {
+            Paired += price.IsPaired(work) ? 1 : 0;
             if (!price.IsBare(work)) continue;
             Bare++;
             IsBareReady |= IsReady(work, last);

@@ -18,7 +18,7 @@ sealed class StepPrice : Price
     readonly bool firstCounts;
     readonly StepBound? bound;
     readonly int[] kinds;
-    bool? hasPairs;
+    bool[]? paired;
 
     public StepPrice(ImmutableArray<Work> works, Landmarks? landmarks, FirstTool firstTool, UnknownTools unknown)
     {
@@ -45,34 +45,37 @@ sealed class StepPrice : Price
     public override bool IsBestNow(int bench, int operation, Reach reach, out int option)
     {
         for (option = 0; option < tools.Of[operation].Length; option++)
-            if (IsOpen(bench) && !(tools.Of[operation][option] == 0 ? HasPairs : reach.Bare > 0) && Of(bench, operation, option) == (0, bench)) return true;
+            if (IsOpen(bench) && !(Array.TrueForAll(tools.Of[operation], set => set == 0) ? reach.Paired > 0 : reach.Bare > 0) && Of(bench, operation, option) == (0, bench)) return true;
         option = 0;
-        return !IsOpen(bench) && reach.Bare == 0 && !HasPairs && IsAlone(operation, reach.Helpful);
+        return !IsOpen(bench) && reach.Bare == 0 && reach.Paired == 0 && IsAlone(operation, reach.Helpful);
     }
 
     // With a closed step and nothing to begin with bare hands, what is in hand makes no difference.
-    public override int Settled(int bench, Reach reach) => IsOpen(bench) || reach.Bare > 0 || HasPairs ? bench : Start;
+    public override int Settled(int bench, Reach reach) => IsOpen(bench) || reach.Bare > 0 || reach.Paired > 0 ? bench : Start;
 
     public override int Kind(int operation) => kinds[operation];
 
-    public override bool IsOpen(int bench) => (bench & 1) != 0;
-
     public override bool IsBare(int operation) => LeavesOpen(operation) && Array.IndexOf(tools.Of[operation], 0) >= 0;
 
-    public override bool MayOpen(int operation, ReadOnlySpan<ulong> helpful)
+    // Several tools at once each cost a step where none is open, but not where bare hands opened it and they are in hand
+    // still, from another operation that used two of them.
+    public override bool IsPaired(int operation) => (paired ??= [.. tools.Of.Select((sets, work) => sets.Any(set => tools.HasPartner(set, work)))])[operation];
+
+    public override bool MayOpen(int operation, Reach reach)
     {
         if (!LeavesOpen(operation)) return false;
-        if (HasPairs) return true;
-        for (var work = Masks.Next(helpful, 0); work >= 0; work = Masks.Next(helpful, work + 1))
+        if (reach.Paired > 0 && IsBare(operation)) return true;
+        for (var work = Masks.Next(reach.Helpful, 0); work >= 0 && reach.Bare > 0; work = Masks.Next(reach.Helpful, work + 1))
             if (Array.Exists(tools.Of[operation], set => Array.Exists(tools.Of[work], other => tools.Shared(set, other) > 0))) return true;
         return false;
     }
 
-    public override Int128 Least(ReadOnlySpan<ulong> done, int bench) => bound?.From(done, bench >> 1, (bench & 1) != 0) ?? 0;
+    public override bool OpensNow(int bench, int operation, int option, Reach reach) =>
+        !IsOpen(bench) && (tools.Of[operation][option] == 0 ? reach.Paired > 0 && tools.Size(bench >> 1) > 1 : reach.IsBareReady);
 
-    // Several tools at once each cost a step where none is open, but not where bare hands opened it and they are in hand
-    // still, from another operation that used two of them.
-    public override bool HasPairs => hasPairs ??= Enumerable.Range(0, tools.Of.Length).Any(work => tools.Of[work].Any(set => tools.HasPartner(set, work)));
+    static bool IsOpen(int bench) => (bench & 1) != 0;
+
+    public override Int128 Least(ReadOnlySpan<ulong> done, int bench) => bound?.From(done, bench >> 1, (bench & 1) != 0) ?? 0;
 
     // A removal that shares its step with nothing that is still to come takes a step of its own whenever it is done.
     bool IsAlone(int operation, ReadOnlySpan<ulong> helpful)

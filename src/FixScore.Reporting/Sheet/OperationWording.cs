@@ -5,7 +5,9 @@ namespace FixScore.Reporting.Sheet;
 /// <summary>Operations to tick off, in words.</summary>
 sealed class OperationWording(SheetPlan plan, SheetTerms terms)
 {
-    public IEnumerable<SheetLine> Lines => plan.Operations.SelectMany(Operation).DefaultIfEmpty(new(0, SheetMark.Text, "None."));
+    public IEnumerable<SheetLine> Lines =>
+        (plan.IsShortest ? [] : new[] { new SheetLine(0, SheetMark.Text, "A good order; whether another takes fewer steps was not proven.") })
+            .Concat(plan.Operations.SelectMany(Operation).DefaultIfEmpty(new(0, SheetMark.Text, "None.")));
 
     IEnumerable<SheetLine> Operation(SheetOperation each)
     {

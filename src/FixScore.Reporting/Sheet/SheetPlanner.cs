@@ -9,16 +9,21 @@ sealed class SheetPlanner
 {
     const int WaitsShown = 3;
 
+    // A sheet for many parts is read at the bench: a good way soon is worth more than the proof of the best.
+    const int EffortForMany = 4_000;
+
     readonly TeardownCase source;
     readonly ImmutableArray<Part> asked;
     readonly ImmutableArray<string> freed;
     readonly ImmutableArray<SheetOperation> operations;
+    readonly bool isShortest;
 
     public SheetPlanner(TeardownCase source, ImmutableArray<Part> asked)
     {
         (this.source, this.asked) = (source, asked);
-        freed = Freed([.. asked.Select(part => part.Id).Where(id => source.RouteTo(id).Reachability == Reachability.Reachable)]);
-        operations = freed.IsEmpty ? [] : Numbered(source.RouteToAll(freed).Way!.Stops);
+        freed = Freed([.. asked.Select(part => part.Id).Where(id => source.RouteTo(id, RouteCost.Operations).Reachability == Reachability.Reachable)]);
+        var way = freed.IsEmpty ? null : Shortest(freed);
+        (operations, isShortest) = way is null ? ([], true) : (Numbered(way.Way!.Stops), way.IsOptimal);
     }
 
     TeardownRecord Record => source.Record;
@@ -28,7 +33,7 @@ sealed class SheetPlanner
         var screws = SheetScrews.Of(operations, Joints);
         return new()
         {
-            Record = Record, Parts = [.. asked.Select(Listed)], Cautions = [.. SafetyText.For([SheetHazards.Touched(Record, operations, freed)])],
+            Record = Record, IsShortest = isShortest, Parts = [.. asked.Select(Listed)], Cautions = [.. SafetyText.For([SheetHazards.Touched(Record, operations, freed)])],
             Ready = Stock(screws), Before = SheetChecks.Before(Record), Labels = Labels(), Operations = operations, Screws = screws,
             Reassembly = [.. operations.Reverse().Where(IsUndone).Select(each => new SheetReturn(each.Number, each.Stop, [.. Joints(each).Select(Renewal).OfType<SheetRenewal>()]))],
             AlsoRecorded = [.. Record.Operations.Where(operation => operation.Phase == OperationPhase.Reassembly)],
@@ -42,14 +47,21 @@ sealed class SheetPlanner
         alone.IsEmpty || IsReachable(alone) ? alone
             : alone.Aggregate(ImmutableArray<string>.Empty, (kept, next) => IsReachable(kept.Add(next)) ? kept.Add(next) : kept);
 
-    bool IsReachable(ImmutableArray<string> parts) => source.RouteToAll(parts).Reachability == Reachability.Reachable;
+    bool IsReachable(ImmutableArray<string> parts) => source.RouteToAll(parts, RouteCost.Operations).Reachability == Reachability.Reachable;
+
+    // Where the effort does not lead to a way at all, the one of fewest operations serves.
+    Route Shortest(ImmutableArray<string> parts)
+    {
+        var effort = parts.Length == 1 ? RouteQuery.UsualEffort : EffortForMany;
+        return source.Derive<Route, RouteQuery>(new(parts, Effort: effort)) is { Reachability: Reachability.Reachable } route ? route : source.RouteToAll(parts, RouteCost.Operations);
+    }
 
     static ImmutableArray<SheetOperation> Numbered(ImmutableArray<Stop> stops) =>
         [.. stops.Select((stop, index) => new SheetOperation(index + 1, stop, index > 0 && stop.Operation.DirectlyAfter == stops[index - 1].Operation.Id))];
 
     SheetPart Listed(Part part)
     {
-        var route = source.RouteTo(part.Id);
+        var route = source.RouteTo(part.Id, RouteCost.Operations);
         return new(part, route.Reachability, route.Why, freed.Contains(part.Id));
     }
 
@@ -77,11 +89,14 @@ sealed class SheetPlanner
         return levels is [FastenerLevel.Reusable] ? null : new(joint, levels);
     }
 
+    // 'unit-a' is marked A.
+    static string Mark(string unit) => (unit.StartsWith("unit-", StringComparison.Ordinal) ? unit[5..] : unit).ToUpperInvariant();
+
     ImmutableArray<SheetLabel> Labels()
     {
         var loose = operations.SelectMany(each => each.Stop.Taken).Concat(freed).ToHashSet(StringComparer.Ordinal);
         return [.. from part in Record.Parts where loose.Contains(part.Id)
                    from unit in Record.Assessment.Units
-                   select new SheetLabel(unit.Id, part.Id, $"{unit.Id.ToUpperInvariant()}-{part.Id}")];
+                   select new SheetLabel(unit.Id, part.Id, $"{Mark(unit.Id)}-{part.Id}")];
     }
 }

@@ -21,6 +21,7 @@ static class SheetJson
         json.Words("before", plan.Before);
         json.Each("labels", plan.Labels, Label);
         json.Each("operations", plan.Operations, Operation);
+        json.WriteBoolean("shortest", plan.IsShortest);
         json.Each("screws", plan.Screws, Screw);
         json.Each("reassembly", plan.Reassembly, Return);
         Sealing(json, plan.Sealing);
