@@ -9,9 +9,10 @@ namespace FixScore.Criteria.Disassembly;
 /// carries no code and adds none.</para>
 /// <para>A part that only damage frees, or that was found impossible to reach, gets the lowest of the scale, whatever option
 /// <c>noLevel</c> says. Unknown is a part of which the record does not tell how it comes free. Unknown tools give a range of
-/// steps, from bare hands to one tool of its own; unknown demands a range of what is added. A route that was not proven
-/// shortest gives the range from what is proven to what was found. Where option <c>route</c> names a way that nobody
-/// recorded, the shortest stands in.</para>
+/// steps, from bare hands to one tool of its own, which several tools at once would exceed: losing that observation may
+/// narrow, so that tools are not listed as read. Unknown demands give a range of what is added; a route that was not proven
+/// shortest the range from what is proven to what was found. Where option <c>route</c> names a way that nobody recorded,
+/// the shortest stands in.</para>
 /// <para>Source: Regulation (EU) 2023/1669 Annex IV point 5; EN 45554:2020 has the same idea of a step. Thread safe.</para>
 /// </remarks>
 public sealed class DisassemblyDepthCriterion : IPartCriterion

@@ -14,27 +14,35 @@ sealed record JudgedWork(ImmutableArray<Stop> Stops, Stop? Previous = null, Part
     {
         // The last operation is what frees the part: whatever else it takes out was not out before.
         for (var i = way.Stops.Length - 2; context.Get(WayOptions.From) == WorkFrom.Previous && i >= 0; i--)
-            if (Counting(context, way.Stops[i]) is { } part) return new(way.Stops[(i + 1)..], way.Stops[i], part);
+            if (Counting(context, way.Stops, i) is { } part) return new(way.Stops[(i + 1)..], way.Stops[i], part);
         return new(way.Stops);
     }
 
-    /// <summary>A part of the judged roles that the operation takes, neither replaced with the target nor merely riding out on it.</summary>
-    static Part? Counting(PartContext context, Stop stop)
+    /// <summary>A part of the judged roles that the operation takes and none removed before, neither replaced with the target nor merely riding out on it.</summary>
+    static Part? Counting(PartContext context, ImmutableArray<Stop> stops, int at)
     {
         var group = context.Case.Derive<PartGroups>().Of(context.Part.Id);
-        var takesTarget = stop.Taken.Any(group.Holds);
+        var takesTarget = stops[at].Taken.Any(group.Holds);
         return context.Case.Record.Parts.FirstOrDefault(part =>
-            context.Roles.Contains(part.Role) && stop.Taken.Contains(part.Id) && !group.Holds(part.Id)
-            && !(takesTarget && Rides(context.Case.Record, part, group)));
+            context.Roles.Contains(part.Role) && stops[at].Taken.Contains(part.Id) && !group.Holds(part.Id)
+            && !(takesTarget && Goes(context.Case, part, group.Holds))
+            && !stops[..at].Any(earlier => Removes(context.Case, earlier, part)));
     }
 
-    static bool Rides(TeardownRecord record, Part part, PartGroup group)
+    static bool Removes(TeardownCase source, Stop stop, Part part)
     {
-        var carrier = part.On;
-        for (var i = 0; carrier is not null && i < record.Parts.Count; i++)
+        PartGroup[] removed = [.. stop.Operation.Removes.Select(source.Derive<PartGroups>().Of)];
+        return Goes(source, part, id => removed.Any(group => group.Holds(id)));
+    }
+
+    /// <summary>Whether a part, or one that it rides on, is among others.</summary>
+    static bool Goes(TeardownCase source, Part part, Func<string, bool> among)
+    {
+        var next = part;
+        for (var i = 0; next is not null && i < source.Record.Parts.Count; i++)
         {
-            if (group.Holds(carrier)) return true;
-            carrier = record.Parts.FirstOrDefault(each => each.Id == carrier)?.On;
+            if (among(next.Id)) return true;
+            next = source.Record.Parts.FirstOrDefault(each => each.Id == next.On);
         }
         return false;
     }

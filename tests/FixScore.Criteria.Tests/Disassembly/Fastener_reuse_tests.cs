@@ -84,6 +84,21 @@ public sealed class Fastener_reuse_tests
     }
 
     [Fact]
+    public void A_part_that_was_out_before_its_carrier_is_not_taken_again()
+    {
+        var record = new RecordBuilder().Part("frame").Part("bracket").Part("camera", "rear-camera", on: "bracket").Part("battery")
+            .Joint("clip", ["camera", "bracket"], JointKind.SnapFit, joint => joint with { Reuse = Reuse.Reusable })
+            .Joint("tape", ["bracket", "frame"], JointKind.Tape, joint => joint with { Reuse = Reuse.Removable, Under = ["camera"] })
+            .Joint("latch", ["battery", "frame"], JointKind.Latch, joint => joint with { Reuse = Reuse.Reusable, Under = ["bracket"] })
+            .Operation("unclip", OperationAction.Unclip, [], ["clip"], ["camera"])
+            .Operation("untape", OperationAction.Peel, [], ["tape"], ["bracket"])
+            .Operation("unlatch", OperationAction.Pull, [], ["latch"], ["battery"]).With(NoSpares);
+        var outcome = OnBattery(record, ["rear-camera", "battery"], Incremental);
+        Assert.Equal(1, outcome.Score);
+        Assert.Equal("Judged for part battery: untape, unlatch, on the shortest way, from the removal of camera in unclip on.", outcome.Because("judged-work").Text);
+    }
+
+    [Fact]
     public void Where_no_fastener_is_undone_nothing_is_lost()
     {
         var record = new RecordBuilder().Part("frame").Part("battery").Joint("pads", ["battery", "frame"], JointKind.Contact)
