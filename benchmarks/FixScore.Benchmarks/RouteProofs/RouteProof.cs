@@ -9,10 +9,11 @@ namespace FixScore.Benchmarks.RouteProofs;
 /// <param name="IsProven">Whether it had.</param>
 /// <param name="States">States our search had to be allowed to open for that, up to a quarter more.</param>
 /// <param name="Megabytes">What our search allocated.</param>
+/// <param name="Gap">How far our route may be from the least, as a share of its steps; 0 when proven.</param>
 /// <param name="Solver">Processor seconds of the solver.</param>
 /// <param name="SolverIsProven">Whether the solver had proven its route within its time.</param>
 /// <param name="Agree">Whether both cost the same; <c>null</c> unless both are proven.</param>
-sealed record RouteProof(double Ours, bool IsProven, int States, double Megabytes, double Solver, bool SolverIsProven, bool? Agree)
+sealed record RouteProof(double Ours, bool IsProven, int States, double Megabytes, double Gap, double Solver, bool SolverIsProven, bool? Agree)
 {
     public static RouteProof Of(DeviceInstance device, int limitSeconds)
     {
@@ -25,7 +26,8 @@ sealed record RouteProof(double Ours, bool IsProven, int States, double Megabyte
         var solver = (Busy - began).TotalSeconds;
         var solverIsProven = solved.Status == CpSolverStatus.Optimal;
         bool? agree = route.IsOptimal && solverIsProven ? route.Steps!.Value.High == solved.Value : null;
-        return new(ours, route.IsOptimal, StatesFor(device, query, route), bytes / 1048576.0, solver, solverIsProven, agree);
+        var gap = route.IsOptimal ? 0 : 1 - (double)(route.LowerBound!.Value / route.Steps!.Value.High);
+        return new(ours, route.IsOptimal, StatesFor(device, query, route), bytes / 1048576.0, gap, solver, solverIsProven, agree);
     }
 
     // Processor time, because a shared machine makes the clock run on.

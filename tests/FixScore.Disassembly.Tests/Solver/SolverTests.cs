@@ -12,7 +12,7 @@ public abstract class SolverTests(RouteCost cost, FirstTool firstTool, int devic
         var operations = 0;
         for (var seed = 0; seed < devices; seed++)
         {
-            var device = DeviceInstance.Of(5 + seed % 3, seed);
+            var device = DeviceInstance.Of(5 + seed % 3, seed, seed % 2 == 0 ? DeviceShape.Stack : DeviceShape.Layers);
             var solved = RouteSolver.Solve(device.Record, device.Deepest, cost, firstTool);
             var route = new RecordCase(device.Record).RouteTo(device.Deepest, cost, firstTool);
             Assert.True(route.IsOptimal, $"seed {seed}: not proven");
