@@ -13,26 +13,42 @@ static class RouteProofs
         var devices = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : 10;
         var limit = args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 20;
         RouteProof.Of(DeviceInstance.Of(6, 0), limit);
-        Console.WriteLine($"Fewest steps to the deepest part; {devices} devices a size, one part in five with two ways; solver: CP-SAT, one worker, {limit} s a device.");
-        Console.WriteLine("parts  operations |  ours: median     worst   proven   states (median, worst)   MB |  solver: median    worst   proven | solver/ours | agree | growth");
+        Console.WriteLine($"Fewest steps to the deepest part, {devices} devices a size, one part in five with two ways; processor seconds.");
+        Console.WriteLine($"Solver: CP-SAT, one worker, {limit} s a device. Ratio: solver over ours where ours is proven, at least that where the solver is not.");
+        foreach (var shape in Enum.GetValues<DeviceShape>()) Table(shape, devices, limit);
+    }
+
+    static void Table(DeviceShape shape, int devices, int limit)
+    {
+        Console.WriteLine();
+        Console.WriteLine($"{shape,-6} operations |  ours: median   worst  proven   gap  states (median, worst)      MB  growth |  solver: median   worst  proven | ratio  agree");
         double? before = null;
         foreach (var parts in Sizes)
         {
-            var instances = Enumerable.Range(0, devices).Select(seed => DeviceInstance.Of(parts, seed)).ToArray();
+            var instances = Enumerable.Range(0, devices).Select(seed => DeviceInstance.Of(parts, seed, shape)).ToArray();
             var proofs = instances.Select(device => RouteProof.Of(device, limit)).ToArray();
             var median = Median(proofs.Select(proof => proof.Ours));
-            Console.WriteLine(Row(parts, Median(instances.Select(device => (double)device.Record.Operations.Count)), proofs, median / before));
+            var operations = Median(instances.Select(device => (double)device.Record.Operations.Count));
+            Console.WriteLine($"{parts,6} {operations,10:0} | {Ours(proofs)} {median / before,7:0.0} | {Solver(proofs)} | {Both(proofs)}");
             before = median;
         }
     }
 
-    static string Row(int parts, double operations, RouteProof[] proofs, double? growth)
+    static string Ours(RouteProof[] proofs) => string.Create(CultureInfo.InvariantCulture,
+        $"{Median(proofs.Select(proof => proof.Ours)),13:0.0000} {proofs.Max(proof => proof.Ours),7:0.000} {Share(proofs, proof => proof.IsProven),7} {Median(proofs.Select(proof => proof.Gap)),5:0%} {Median(proofs.Select(proof => (double)proof.States)),15:0} {proofs.Max(proof => proof.States),7} {Median(proofs.Select(proof => proof.Megabytes)),7:0.0}");
+
+    static string Solver(RouteProof[] proofs) => string.Create(CultureInfo.InvariantCulture,
+        $"{Median(proofs.Select(proof => proof.Solver)),15:0.00} {proofs.Max(proof => proof.Solver),7:0.0} {Share(proofs, proof => proof.SolverIsProven),7}");
+
+    static string Both(RouteProof[] proofs)
     {
-        var (ours, solver) = (Median(proofs.Select(proof => proof.Ours)), Median(proofs.Select(proof => proof.Solver)));
-        var agreed = proofs.Where(proof => proof.Agree is not null).ToArray();
-        return string.Create(CultureInfo.InvariantCulture,
-            $"{parts,5} {operations,11:0} | {ours,13:0.0000} s {proofs.Max(proof => proof.Ours),7:0.000} s {proofs.Count(proof => proof.IsProven),4}/{proofs.Length} {Median(proofs.Select(proof => (double)proof.States)),14:0} {proofs.Max(proof => proof.States),9} {Median(proofs.Select(proof => proof.Megabytes)),7:0.0} | {solver,13:0.00} s {proofs.Max(proof => proof.Solver),7:0.0} s {proofs.Count(proof => proof.SolverIsProven),4}/{proofs.Length} | {solver / ours,11:0} | {agreed.Count(proof => proof.Agree == true),2}/{agreed.Length,-2} | {growth:0.0}");
+        double[] ratios = [.. proofs.Where(proof => proof.IsProven).Select(proof => proof.Solver / proof.Ours)];
+        RouteProof[] compared = [.. proofs.Where(proof => proof.Agree is not null)];
+        var ratio = ratios.Length == 0 ? "-" : Median(ratios).ToString("0", CultureInfo.InvariantCulture);
+        return $"{ratio,5} {Share(compared, proof => proof.Agree == true),6}";
     }
+
+    static string Share(RouteProof[] proofs, Func<RouteProof, bool> which) => $"{proofs.Count(which)}/{proofs.Length}";
 
     static double Median(IEnumerable<double> values)
     {

@@ -3,17 +3,27 @@ using FixScore.Records;
 
 namespace FixScore.Benchmarks.RouteProofs;
 
-/// <summary>A device generated from a seed: a stack of parts screwed, plugged, clipped and glued to a frame, each covered by parts above it.</summary>
+/// <summary>What lies over what in a generated device.</summary>
+enum DeviceShape
+{
+    /// <summary>Each part lies under one or two of the four before it: nearly everything is in the way of the deepest.</summary>
+    Stack,
+
+    /// <summary>Layers as many as deep, each under a plate that lies under the plate above: most parts lie beside the way.</summary>
+    Layers,
+}
+
+/// <summary>A device generated from a seed: parts screwed, plugged, clipped and glued to a frame, each covered by parts above it.</summary>
 /// <remarks>One part in five has two ways: a second way to undo one of its joints, or being folded aside on its cable. Invented; no real device.</remarks>
 /// <param name="Record">The record.</param>
 /// <param name="Deepest">Id of the part under the longest chain of covers; the last of several.</param>
 sealed record DeviceInstance(TeardownRecord Record, string Deepest)
 {
-    public static DeviceInstance Of(int parts, int seed) => new DeviceStack(parts, seed).Instance;
+    public static DeviceInstance Of(int parts, int seed, DeviceShape shape = DeviceShape.Stack) => new DeviceBuild(parts, seed, shape).Instance;
 }
 
-/// <summary>Draws the stack, top first.</summary>
-sealed class DeviceStack
+/// <summary>Draws a device, top first.</summary>
+sealed class DeviceBuild
 {
     const string Frame = "frame";
     const double TwoWays = 0.2;
@@ -23,14 +33,16 @@ sealed class DeviceStack
     ];
 
     readonly Random random;
+    readonly int layer;
     readonly List<Part> parts = [];
     readonly List<Joint> joints = [];
     readonly List<Operation> operations = [];
     readonly List<int> depths = [];
 
-    public DeviceStack(int count, int seed)
+    public DeviceBuild(int count, int seed, DeviceShape shape)
     {
         random = new(seed);
+        layer = shape == DeviceShape.Stack ? 0 : (int)Math.Ceiling(Math.Sqrt(count));
         for (var i = 0; i < count; i++) AddPart(i);
         parts.Add(new() { Id = Frame, Role = Frame });
         Instance = new(Record(), $"part-{depths.LastIndexOf(depths.Max())}");
@@ -54,7 +66,7 @@ sealed class DeviceStack
     void AddPart(int number)
     {
         var id = $"part-{number}";
-        int[] covers = number == 0 ? [] : [.. Enumerable.Range(Math.Max(0, number - 4), Math.Min(4, number)).OrderBy(_ => random.Next()).Take(random.Next(1, 3)).Order()];
+        int[] covers = number == 0 ? [] : layer == 0 ? CoversInStack(number) : CoversInLayers(number);
         depths.Add(covers.Length == 0 ? 0 : covers.Max(cover => depths[cover]) + 1);
         parts.Add(new() { Id = id, Role = id });
         var first = joints.Count;
@@ -63,6 +75,17 @@ sealed class DeviceStack
         foreach (var kind in kinds[..random.Next(1, 4)]) AddJoint(id, kind, covers);
         Add(OperationAction.Lift, Chance(0.3) ? ["tweezers"] : [], operation => operation with { Removes = [id] });
         if (Chance(TwoWays)) AddSecondWay(id, joints[first..]);
+    }
+
+    int[] CoversInStack(int number) =>
+        [.. Enumerable.Range(Math.Max(0, number - 4), Math.Min(4, number)).OrderBy(_ => random.Next()).Take(random.Next(1, 3)).Order()];
+
+    // A plate lies under the plate above and perhaps a part beside that; the rest of a layer lies under its plate and perhaps a neighbour.
+    int[] CoversInLayers(int number)
+    {
+        var plate = number - number % layer;
+        if (plate == number) return Chance(0.5) ? [number - layer] : [number - layer, number - random.Next(1, layer)];
+        return number - 1 == plate || Chance(0.7) ? [plate] : [plate, number - 1];
     }
 
     void AddJoint(string part, JointKind kind, int[] covers)
