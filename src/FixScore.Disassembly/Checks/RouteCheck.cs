@@ -26,7 +26,7 @@ public sealed class RouteCheck : IRecordCheck
 
     static IEnumerable<Problem> Sequences(TeardownCase source, Teardown teardown) =>
         from sequence in source.Record.Sequences
-        let fault = SequenceWalk.FaultIn(teardown, sequence)
+        let fault = SequenceWalk.FaultIn(teardown, sequence, strictly: true)
         where fault is not null
         select SequenceProblems.Of(source, sequence, fault);
 

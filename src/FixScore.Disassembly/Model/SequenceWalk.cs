@@ -10,7 +10,10 @@ static class SequenceWalk
     public static ImmutableArray<Work> Works(Teardown teardown, Sequence sequence) => [.. Numbers(teardown, sequence).Select(number => teardown.Works[number])];
 
     /// <summary>The first fault; <c>null</c> when all can be done in turn and the part is free at the end.</summary>
-    public static SequenceFault? FaultIn(Teardown teardown, Sequence sequence)
+    /// <param name="teardown">The record as work.</param>
+    /// <param name="sequence">The sequence.</param>
+    /// <param name="strictly">Whether to remove again what is gone is a fault too: it can be done, but in a recorded sequence it is a slip.</param>
+    public static SequenceFault? FaultIn(Teardown teardown, Sequence sequence, bool strictly)
     {
         var (done, last) = (new Bits(teardown.Works.Length), -1);
         var numbers = Numbers(teardown, sequence);
@@ -21,7 +24,7 @@ static class SequenceWalk
             if (done.Has(numbers[place])) return new(place, SequenceFaultKind.Twice, []);
             if (teardown.Lacking(work.Needs, done) is { Length: > 0 } lacking) return new(place, SequenceFaultKind.Needs, lacking);
             if (work.DirectlyAfter is { } before && before != last) return new(place, SequenceFaultKind.NotDirectlyAfter, []);
-            if (teardown.RemovesAgain(numbers[place], done)) return new(place, SequenceFaultKind.RemovesAgain, []);
+            if (strictly && teardown.RemovesAgain(numbers[place], done)) return new(place, SequenceFaultKind.RemovesAgain, []);
             done.Add(last = numbers[place]);
         }
         var free = teardown.Freed(teardown.Structure.GroupOf(sequence.Part));

@@ -41,6 +41,9 @@ abstract class Price
     /// <summary>Whether another operation can leave in hand several of the tools that this one takes up together.</summary>
     public virtual bool IsPaired(int operation) => false;
 
+    /// <summary>Whether an operation can be done with bare hands.</summary>
+    public virtual bool IsByHand(int operation) => false;
+
     /// <summary>Whether an operation can be done with bare hands and leaves its step open.</summary>
     public virtual bool IsBare(int operation) => false;
 

@@ -71,11 +71,13 @@ sealed class Reach(Plan plan, Price price)
         for (var work = Masks.Next(Helpful, 0); work >= 0; work = Masks.Next(Helpful, work + 1))
         {
             Paired += price.IsPaired(work) ? 1 : 0;
-            if (!price.IsBare(work)) continue;
-            Bare++;
-            IsBareReady |= IsReady(work, last);
+            Bare += price.IsBare(work) ? 1 : 0;
+            IsBareReady |= (price.IsBare(work) || LeadsOn(work)) && IsReady(work, last);
         }
     }
+
+    // Between operations that follow each other directly nothing can be put in, so what opens a later step comes before them all.
+    bool LeadsOn(int work) => plan.Followers[work].Any(word => word != 0) && price.IsByHand(work);
 
     void Clear(ulong[] found)
     {

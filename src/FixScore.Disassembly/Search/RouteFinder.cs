@@ -138,6 +138,6 @@ sealed class RouteFinder
 
     ImmutableArray<RecordedWay> Recorded() =>
         [.. source.Record.Sequences.Where(sequence => groups is [var only] && teardown.Structure.GroupOf(sequence.Part) == only)
-            .Where(sequence => SequenceWalk.FaultIn(teardown, sequence) is null)
+            .Where(sequence => SequenceWalk.FaultIn(teardown, sequence, strictly: false) is null)
             .Select(sequence => new RecordedWay(sequence, Walk.Of(teardown.Structure, SequenceWalk.Works(teardown, sequence), query.FirstTool)))];
 }

@@ -22,12 +22,9 @@ sealed record Shortest(int[]? Works, Int128 Bound, bool IsProven)
         var answer = finder.From(finder.Start, null, new(effort));
         if (answer.Best is { } best) return new(Numbered(plan, FirstInRecord.Of(finder, price, best, new(effort))), answer.Bound.Cost, true);
         if (answer.IsProven) return new(null, 0, true);
-        return new(Dive(plan, finder, effort) is { } some ? Numbered(plan, some) : null, answer.Bound.Cost, false);
+        var some = finder.Quick(new(Math.Max(effort, plan.Works.Length * 4)));
+        return new(some is null ? null : Numbered(plan, [.. some.Moves.Select(Moves.Work)]), answer.Bound.Cost, some is not null && some.Paid.Cost == answer.Bound.Cost);
     }
-
-    // The first way that comes, the most done first: not the best, but a way.
-    static int[]? Dive(Plan plan, Finder finder, int effort) =>
-        finder.Quick(new(Math.Max(effort, plan.Works.Length * 4)))?.Moves.Select(Moves.Work).ToArray();
 
     static int[] Numbered(Plan plan, int[] works) => [.. works.Select(work => plan.Original[work])];
 }

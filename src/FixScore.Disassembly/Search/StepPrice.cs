@@ -55,7 +55,9 @@ sealed class StepPrice : Price
 
     public override int Kind(int operation) => kinds[operation];
 
-    public override bool IsBare(int operation) => LeavesOpen(operation) && Array.IndexOf(tools.Of[operation], 0) >= 0;
+    public override bool IsByHand(int operation) => Array.IndexOf(tools.Of[operation], 0) >= 0;
+
+    public override bool IsBare(int operation) => LeavesOpen(operation) && IsByHand(operation);
 
     // Several tools at once each cost a step where none is open, but not where bare hands opened it and they are in hand
     // still, from another operation that used two of them.
