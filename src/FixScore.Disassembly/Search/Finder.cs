@@ -21,6 +21,7 @@ sealed record Answer(Found? Best, Toll Bound, bool IsProven);
 sealed class Finder(Plan plan, Price price, Landmarks landmarks, Harm harm, CancellationToken cancellation)
 {
     readonly Reach reach = new(plan, price);
+    readonly ulong[] scratch = new ulong[plan.Stride];
 
     /// <summary>The start: nothing done, nothing in hand.</summary>
     public Node Start => new(new ulong[plan.Stride], price.Start, -1, default);
@@ -58,10 +59,12 @@ sealed class Finder(Plan plan, Price price, Landmarks landmarks, Harm harm, Canc
     }
 
     /// <summary>The state after a move; its cost is what was paid so far.</summary>
-    public Node After(Node from, int work, int option)
+    public Node After(Node from, int work, int option) => After(from, work, option, new ulong[plan.Stride]);
+
+    Node After(Node from, int work, int option, ulong[] done)
     {
         var (cost, bench) = price.Of(from.Bench, work, option);
-        var done = from.Done.ToArray();
+        from.Done.CopyTo(done, 0);
         var paid = from.Paid + new Toll(cost + harm.Added(done, work), 1);
         Masks.Add(done, work);
         return new(done, bench, LastThatMatters(done, work), paid);
@@ -111,7 +114,7 @@ sealed class Finder(Plan plan, Price price, Landmarks landmarks, Harm harm, Canc
     }
 
     bool IsIdleEnd(int work, int last) =>
-        price.Kind(work) >= 0 && Masks.Has(reach.Required, work) && plan.Before[work] < 0 && plan.Followers[work].All(word => word == 0)
+        price.Kind(work) >= 0 && Masks.Has(reach.Required, work) && plan.Before[work] < 0 && !plan.HasFollowers[work]
         && !harm.Weighs(work) && !Masks.Meet(plan.Dependents[work], reach.Helpful) && reach.IsReady(work, last);
 
     // What nothing needs is done only to open a step, or to come to something that can; paying for the latter is worth it
@@ -132,14 +135,14 @@ sealed class Finder(Plan plan, Price price, Landmarks landmarks, Harm harm, Canc
     (int Work, int Option) Forced(Node node)
     {
         for (var work = Masks.Next(reach.Required, 0); work >= 0; work = Masks.Next(reach.Required, work + 1))
-            if (plan.Before[work] < 0 && plan.Followers[work].All(word => word == 0) && reach.IsReady(work, -1) && price.IsBestNow(node.Bench, work, reach, out var option))
+            if (plan.Before[work] < 0 && !plan.HasFollowers[work] && reach.IsReady(work, -1) && price.IsBestNow(node.Bench, work, reach, out var option))
                 return (work, option);
         return (-1, 0);
     }
 
     void Go(Frontier search, int index, Node node, int work, int option, Toll? limit, Func<Node, Toll> rank)
     {
-        var next = After(node, work, option);
+        var next = After(node, work, option, scratch);
         var promise = rank(next);
         if (limit is { } most && promise > most) return;
         search.Offer(next.Done, next.Bench, next.Last, next.Paid, index, Moves.Of(work, option), promise);

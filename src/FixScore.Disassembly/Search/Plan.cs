@@ -44,6 +44,9 @@ sealed class Plan
     /// <summary>The operation that must come directly before each; -1 for none.</summary>
     public int[] Before { get; }
 
+    /// <summary>Whether something must come directly after each.</summary>
+    public bool[] HasFollowers => field ??= [.. Followers.Select(mask => Masks.Next(mask, 0) >= 0)];
+
     /// <summary>Operations that can need each.</summary>
     public ulong[][] Dependents => field ??= FindDependents();
 

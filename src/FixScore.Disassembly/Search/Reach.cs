@@ -77,7 +77,7 @@ sealed class Reach(Plan plan, Price price)
     }
 
     // Between operations that follow each other directly nothing can be put in, so what opens a later step comes before them all.
-    bool LeadsOn(int work) => plan.Followers[work].Any(word => word != 0) && price.IsByHand(work);
+    bool LeadsOn(int work) => plan.HasFollowers[work] && price.IsByHand(work);
 
     void Clear(ulong[] found)
     {
