@@ -51,10 +51,22 @@ sealed class CommandSession
     /// <summary>Reads a file, or standard input once.</summary>
     public Input Read(string path)
     {
+        Take(path);
+        return Input.Read(path, streams.In);
+    }
+
+    /// <summary>A file, or standard input once, as a stream.</summary>
+    public Stream Open(string path)
+    {
+        Take(path);
+        return Input.Open(path, streams.In);
+    }
+
+    void Take(string path)
+    {
         Cancellation.ThrowIfCancellationRequested();
         if (path == Input.StandardInput && inputIsTaken) throw new UsageException("Standard input (-) can be read only once.");
         inputIsTaken |= path == Input.StandardInput;
-        return Input.Read(path, streams.In);
     }
 
     /// <summary>Writes bytes to a file as a whole, or to standard output when there is none.</summary>

@@ -17,7 +17,7 @@ public sealed class PackageTests(PackedFeed feed)
         ["FixScore"] = ["FixScore.Abstractions"],
         ["FixScore.Testing"] = ["FixScore"],
         ["FixScore.Analysis"] = ["FixScore"],
-        ["FixScore.Reporting"] = ["FixScore", "FixScore.Analysis", "FixScore.Disassembly", "FixScore.Pairing"],
+        ["FixScore.Reporting"] = ["FixScore", "FixScore.Analysis", "FixScore.Disassembly", "FixScore.Pairing", "Parquet.Net", "Sep"],
         ["FixScore.Extensions"] = ["FixScore", "Microsoft.Extensions.Configuration.Json", "Microsoft.Extensions.DependencyInjection"],
         ["FixScore.Profiles"] = [],
         ["FixScore.Cli"] = [],

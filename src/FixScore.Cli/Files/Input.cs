@@ -15,12 +15,25 @@ sealed record Input(string Name, ReadOnlyMemory<byte> Bytes)
 
     public static Input Read(string path, Stream standardInput)
     {
+        using var stream = Open(path, standardInput);
         try
         {
-            if (path == StandardInput) return new("<standard input>", All(standardInput));
+            return new(path == StandardInput ? "<standard input>" : path, All(stream));
+        }
+        catch (IOException)
+        {
+            throw new InputException(path, "input-unreadable", "cannot be read", "Check the name and your rights.");
+        }
+    }
+
+    /// <summary>A file as a stream, or standard input.</summary>
+    public static Stream Open(string path, Stream standardInput)
+    {
+        try
+        {
+            if (path == StandardInput) return standardInput;
             if (Directory.Exists(path)) throw new InputException(path, "input-is-a-folder", "is a folder, not a file", "Name the files in it.");
-            using var file = File.OpenRead(path);
-            return new(path, All(file));
+            return File.OpenRead(path);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {

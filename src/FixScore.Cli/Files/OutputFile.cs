@@ -3,15 +3,18 @@ namespace FixScore.Cli.Files;
 /// <summary>Writes files whole or not at all: beside the target first, then in one move.</summary>
 static class OutputFile
 {
-    public static void Write(string path, byte[] bytes)
+    public static void Write(string path, byte[] bytes) => Write(path, stream => stream.Write(bytes));
+
+    /// <summary>Writes what comes bit by bit: nothing stands there before all of it does.</summary>
+    public static void Write(string path, Action<Stream> write)
     {
         try
         {
             if (path.Length == 0) throw new OutputException(path, "it has no name");
             var full = Path.GetFullPath(path);
             if (Directory.Exists(full)) throw new OutputException(path, "it is a folder");
-            if (IsDevice(full)) File.WriteAllBytes(full, bytes);
-            else Replace(Behind(full), bytes);
+            if (IsDevice(full)) Fill(full, write);
+            else Replace(Behind(full), write);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {
@@ -31,12 +34,18 @@ static class OutputFile
         }
     }
 
-    static void Replace(string path, byte[] bytes)
+    static void Fill(string path, Action<Stream> write)
+    {
+        using var file = File.Open(path, FileMode.Create, FileAccess.Write);
+        write(file);
+    }
+
+    static void Replace(string path, Action<Stream> write)
     {
         var beside = $"{path}.{Environment.ProcessId}.part";
         try
         {
-            File.WriteAllBytes(beside, bytes);
+            Fill(beside, write);
             File.Move(beside, path, overwrite: true);
         }
         catch

@@ -10,14 +10,18 @@ static class ScoreWriter
 {
     static readonly JsonWriterOptions Indented = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    public static byte[] WithDigest(ScoreDocument score) => Write(score, score.ComputeDigest());
+    static readonly JsonWriterOptions OnOneLine = Indented with { Indented = false };
 
-    public static byte[] WithoutDigest(ScoreDocument score) => Write(score, null);
+    public static byte[] WithDigest(ScoreDocument score) => [.. Write(score, score.ComputeDigest(), Indented), (byte)'\n'];
 
-    static byte[] Write(ScoreDocument score, string? digest)
+    public static byte[] OneLine(ScoreDocument score) => Write(score, score.ComputeDigest(), OnOneLine);
+
+    public static byte[] WithoutDigest(ScoreDocument score) => Write(score, null, default);
+
+    static byte[] Write(ScoreDocument score, string? digest, JsonWriterOptions options)
     {
         var buffer = new ArrayBufferWriter<byte>(32 * 1024);
-        using (var json = new Utf8JsonWriter(buffer, digest is null ? default : Indented))
+        using (var json = new Utf8JsonWriter(buffer, options))
         {
             json.WriteStartObject();
             Head(json, score);
@@ -30,7 +34,7 @@ static class ScoreWriter
             if (digest is not null) json.WriteString("digest", digest);
             json.WriteEndObject();
         }
-        return digest is null ? buffer.WrittenSpan.ToArray() : [.. buffer.WrittenSpan, (byte)'\n'];
+        return buffer.WrittenSpan.ToArray();
     }
 
     static void Head(Utf8JsonWriter json, ScoreDocument score)

@@ -62,6 +62,9 @@ public sealed record ScoreDocument
     /// <summary>The document as JSON in UTF-8, indented, with its digest: the same bytes everywhere.</summary>
     public byte[] ToJson() => ScoreWriter.WithDigest(this);
 
+    /// <summary>The same document on one line, without a line feed, for files of lines.</summary>
+    public byte[] ToJsonLine() => ScoreWriter.OneLine(this);
+
     /// <summary>The digest: <c>sha256:</c> and the SHA-256 of the RFC 8785 form without <c>digest</c>. Computed at each call.</summary>
     public string ComputeDigest()
     {
