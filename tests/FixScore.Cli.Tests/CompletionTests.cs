@@ -28,6 +28,9 @@ public sealed class CompletionTests
     public void Commands_are_suggested() => Assert.Equal(["score"], Suggested("fixscore sc"));
 
     [Fact]
+    public void Commands_of_a_group_are_suggested() => Assert.Equal(["infer"], Suggested("fixscore swaps inf"));
+
+    [Fact]
     public void Options_are_suggested() => Assert.Equal(["--explain"], Suggested("fixscore score --ex"));
 
     [Theory]

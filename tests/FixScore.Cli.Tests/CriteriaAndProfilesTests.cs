@@ -17,7 +17,7 @@ public sealed partial class CriteriaAndProfilesTests
         Assert.Equal(
             [
                 "adhesive-strength", "disassembly-depth", "disassembly-time", "documentation", "fastener-diversity", "fastener-reuse",
-                "hazard-exposure", "part-modularity", "repair-cost-ratio", "repair-information", "software-pairing", "software-support",
+                "hazard-exposure", "lock-freedom", "part-modularity", "repair-cost-ratio", "repair-information", "software-pairing", "software-support",
                 "spare-availability", "spare-price-ratio", "spare-terms", "tool-access",
             ],
             criteria.Select(each => each.GetProperty("id").GetString()!));

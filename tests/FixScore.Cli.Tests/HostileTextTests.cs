@@ -36,6 +36,20 @@ public sealed class HostileTextTests
     }
 
     [Fact]
+    public void Trials_of_a_hostile_record_stay_text()
+    {
+        var hostile = Tablets.Changed(Tablets.Plinth, record =>
+        {
+            foreach (var check in record["swaps"]!.AsArray().SelectMany(swap => swap!["checks"]!.AsArray())) check!["function"] = Hostile;
+            foreach (var loss in record["locks"]!.AsArray().SelectMany(trial => trial!["losses"]!.AsArray())) loss!["function"] = Hostile;
+            foreach (var swap in record["swaps"]!.AsArray()) swap!["software"] = Hostile;
+        });
+        var ran = Fixscore.RunOn(hostile, "swaps", "infer", "-");
+        Assert.Contains("[red]a[/]", ran.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain(ran.Out, letter => letter != '\n' && char.IsControl(letter) || letter is '\u202E' or '\u2066');
+    }
+
+    [Fact]
     public void On_a_terminal_only_our_own_styling_is_sent()
     {
         using var folder = new TemporaryFolder();

@@ -43,7 +43,7 @@ public sealed class NewTests
         Assert.Equal(
             [
                 "adhesive-strength", "disassembly-depth", "disassembly-time", "documentation", "fastener-diversity", "fastener-reuse",
-                "hazard-exposure", "part-modularity", "repair-cost-ratio", "repair-information", "software-pairing", "software-support",
+                "hazard-exposure", "lock-freedom", "part-modularity", "repair-cost-ratio", "repair-information", "software-pairing", "software-support",
                 "spare-availability", "spare-price-ratio", "spare-terms", "tool-access",
             ],
             leaves.Select(leaf => leaf!["criterion"]!.GetValue<string>()));

@@ -48,7 +48,6 @@ public sealed class UsageTests
 
     // Commands that are not there must not look as if they were.
     [Theory]
-    [InlineData("swaps")]
     [InlineData("compare")]
     public void Commands_of_later_versions_are_unknown(string command) => Assert.StartsWith($"There is no command '{command}'.", Fixscore.Run(command).Error, StringComparison.Ordinal);
 }

@@ -3,6 +3,7 @@ using FixScore.Criteria.Cost;
 using FixScore.Criteria.Disassembly;
 using FixScore.Criteria.Documentation;
 using FixScore.Criteria.Fasteners;
+using FixScore.Criteria.Locks;
 using FixScore.Criteria.Modularity;
 using FixScore.Criteria.Pairing;
 using FixScore.Criteria.Safety;
@@ -19,7 +20,7 @@ public sealed class Conformance_tests
     static readonly Catalogue Installed =
         Catalogue.Of(
             new FastenersPlugin(), new AdhesivesPlugin(), new ModularityPlugin(), new PairingPlugin(), new DocumentationPlugin(),
-            new SparesPlugin(), new SupportPlugin(), new DisassemblyPlugin(), new TimePlugin(), new CostPlugin(), new SafetyPlugin());
+            new SparesPlugin(), new SupportPlugin(), new DisassemblyPlugin(), new TimePlugin(), new CostPlugin(), new SafetyPlugin(), new LocksPlugin());
 
     public static TheoryData<string> Ids => [.. Installed.Criteria.Select(each => each.Item.Info.Id)];
 
@@ -32,7 +33,7 @@ public sealed class Conformance_tests
     }
 
     [Fact]
-    public void There_are_sixteen() => Assert.Equal(16, Installed.Criteria.Count());
+    public void There_are_seventeen() => Assert.Equal(17, Installed.Criteria.Count());
 
     static System.Collections.Immutable.ImmutableArray<MonotonePair> Pairs(string id) => id switch
     {
@@ -52,6 +53,7 @@ public sealed class Conformance_tests
         "disassembly-time" => [new("a minute instead of ten", Worked(600), Worked(60))],
         "repair-cost-ratio" => [new("a spare at a tenth instead of two fifths", Worked(600, 160), Worked(600, 40))],
         "hazard-exposure" => [new("glass instead of a capacitor", Worked(60, hazard: Hazard.MainsCapacitor), Worked(60, hazard: Hazard.Glass))],
+        "lock-freedom" => [new("back on relock instead of never", Unlocked(Recovery.Never), Unlocked(Recovery.OnRelock))],
         _ => [new("public instead of for repairers", Documented(Audience.Repairers), Documented(Audience.Public))],
     };
 
@@ -71,6 +73,11 @@ public sealed class Conformance_tests
         .With(record => record with { Parts = [.. record.Parts.Select(part => part with { Hazards = [] })] }).Build();
 
     static TeardownRecord Swapped(SwapResult result) => Device().Swap("t", "unit-a", [("battery", "unit-b")], ("charging", result)).Build();
+
+    static TeardownRecord Unlocked(Recovery recovery) => Device().Lock("l", "unit-a", LockState.Locked, LockState.Unlocked, trial => trial with
+    {
+        Outcome = LockOutcome.Done, WaitDays = 0, WipesData = true, WarrantyNotice = false, Losses = [new() { Function = "payment", Recovers = recovery }],
+    }).Build();
 
     static TeardownRecord Documented(Audience audience) => Device().With(record => record with
     {

@@ -16,6 +16,8 @@ static class Places
         .. In("operations", record.Operations.Count, record.Operations.IsRecorded),
         .. record.Operations.SelectMany((operation, i) => In($"operations/{i}/outcomes", operation.Outcomes.Length)),
         .. In("sequences", record.Sequences.Count, record.Sequences.IsRecorded),
+        .. In("locks", record.Locks.Count, record.Locks.IsRecorded),
+        .. record.Locks.SelectMany((trial, i) => In($"locks/{i}/losses", trial.Losses.Length)),
         .. In("documentation", record.Documentation.Count, record.Documentation.IsRecorded),
         .. In("spares", record.Spares.Count, record.Spares.IsRecorded),
         .. record.Support is null ? Array.Empty<string>() : ["/support"],

@@ -4,6 +4,7 @@ using FixScore.Criteria.Cost;
 using FixScore.Criteria.Disassembly;
 using FixScore.Criteria.Documentation;
 using FixScore.Criteria.Fasteners;
+using FixScore.Criteria.Locks;
 using FixScore.Criteria.Modularity;
 using FixScore.Criteria.Safety;
 using FixScore.Criteria.Spares;
@@ -24,6 +25,7 @@ public sealed class Plugins_tests
         { typeof(DocumentationPlugin), "documentation" },
         { typeof(DocumentationPlugin), "repair-information" },
         { typeof(FastenersPlugin), "fastener-diversity" },
+        { typeof(LocksPlugin), "lock-freedom" },
         { typeof(ModularityPlugin), "part-modularity" },
         { typeof(SafetyPlugin), "hazard-exposure" },
         { typeof(SparesPlugin), "spare-availability" },
@@ -48,7 +50,7 @@ public sealed class Plugins_tests
     {
         var all = Catalogue.Of(
             new AdhesivesPlugin(), new DocumentationPlugin(), new FastenersPlugin(), new ModularityPlugin(), new SparesPlugin(),
-            new SupportPlugin(), new DisassemblyPlugin(), new TimePlugin(), new CostPlugin(), new SafetyPlugin());
+            new SupportPlugin(), new DisassemblyPlugin(), new TimePlugin(), new CostPlugin(), new SafetyPlugin(), new LocksPlugin());
         Assert.All(all.Criteria.SelectMany(criterion => criterion.Item.Info.Options), option =>
         {
             Assert.Matches("^[a-z][A-Za-z]+$", option.Name);

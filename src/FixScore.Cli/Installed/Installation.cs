@@ -4,6 +4,7 @@ using FixScore.Criteria.Cost;
 using FixScore.Criteria.Disassembly;
 using FixScore.Criteria.Documentation;
 using FixScore.Criteria.Fasteners;
+using FixScore.Criteria.Locks;
 using FixScore.Criteria.Modularity;
 using FixScore.Criteria.Pairing;
 using FixScore.Criteria.Safety;
@@ -29,7 +30,7 @@ sealed record Installation(Catalogue Catalogue, ProfileLibrary Library)
 
     static CatalogueBuilder BuiltInPlugins => new CatalogueBuilder()
         .Add(new FastenersPlugin()).Add(new AdhesivesPlugin()).Add(new ModularityPlugin()).Add(new PairingPlugin()).Add(new DocumentationPlugin())
-        .Add(new DisassemblyPlugin()).Add(new SparesPlugin()).Add(new SupportPlugin()).Add(new TimePlugin()).Add(new CostPlugin()).Add(new SafetyPlugin())
+        .Add(new DisassemblyPlugin()).Add(new SparesPlugin()).Add(new SupportPlugin()).Add(new TimePlugin()).Add(new CostPlugin()).Add(new SafetyPlugin()).Add(new LocksPlugin())
        .Add(new PairingLawsPlugin()).Add(new EcodesignPlugin())
         .Add(new BatteriesPlugin());
 

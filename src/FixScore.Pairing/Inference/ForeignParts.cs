@@ -30,14 +30,21 @@ sealed class ForeignParts
         [.. groups.Of(part.Id).Parts.Select(each => each.Id).Where(candidates.Contains)];
 
     /// <summary>Ids of the foreign parts of a trial, in the order of the record; empty for a control.</summary>
-    public ImmutableArray<string> In(SwapTrial trial)
+    public ImmutableArray<string> In(SwapTrial trial) => [.. WithUnits(trial).Select(each => each.Part)];
+
+    /// <summary>The foreign parts of a trial with the units they come from, in the order of the record.</summary>
+    public ImmutableArray<InstalledPart> WithUnits(SwapTrial trial)
     {
         var installed = UnitsOf(trial);
-        var reference = board is null ? trial.Host : UnitOf(board);
-        return [.. candidates.Where(part => UnitOf(part) != reference)];
-
-        string UnitOf(string part) => installed.GetValueOrDefault(part, trial.Host);
+        var reference = ReferenceOf(trial, installed);
+        return [.. candidates.Select(part => new InstalledPart(part, installed.GetValueOrDefault(part, trial.Host))).Where(each => each.Unit != reference)];
     }
+
+    /// <summary>The unit that the main board of a trial comes from.</summary>
+    public string ReferenceOf(SwapTrial trial) => ReferenceOf(trial, UnitsOf(trial));
+
+    string ReferenceOf(SwapTrial trial, Dictionary<string, string> installed) =>
+        board is null ? trial.Host : installed.GetValueOrDefault(board, trial.Host);
 
     Dictionary<string, string> UnitsOf(SwapTrial trial)
     {

@@ -10,7 +10,8 @@ static class TrialCheck
             .Concat(trial.Installed.SelectMany(pair => Installed(record, trial, pair)))
             .Concat(Groups(record, trial))
             .Concat(Boards(record, trial))
-            .Concat(ModelCodes(record, trial)));
+            .Concat(ModelCodes(record, trial))
+            .Concat(Untested(record, trial)));
 
     static IEnumerable<Problem> Host(CheckedRecord record, SwapTrial trial)
     {
@@ -57,5 +58,13 @@ static class TrialCheck
             yield return Problem.Of(Severity.Warning, record.At(trial), "swap-across-model-codes",
                 "The units of '{trial}' have different model codes: {codes}.", "Such units are not comparable; the trial counts all the same.",
                 ("trial", trial.Id), ("codes", string.Join(", ", codes)));
+    }
+
+    // A trial without any check is told when it is read.
+    static IEnumerable<Problem> Untested(CheckedRecord record, SwapTrial trial)
+    {
+        if (!trial.Checks.IsEmpty && trial.Checks.All(check => check.Result.Is(SwapResult.Untested)))
+            yield return Problem.Of(Severity.Warning, record.At(trial).Child("checks"), "trial-untested",
+                "Every check of '{trial}' is untested, so it proves nothing.", "Say how a function behaved, or leave the trial out.", ("trial", trial.Id));
     }
 }

@@ -1,0 +1,154 @@
+using FixScore.Records;
+using static FixScore.Pairing.Tests.Bench;
+
+namespace FixScore.Pairing.Tests;
+
+/// <summary>The rules of comparison are our own; there is no source to compare them with.</summary>
+public sealed class ContextComparisonTests
+{
+    static readonly SwapTrial Locked = Swap("locked", "display=b", Works("touch"), Works("colour")) with
+    {
+        LockState = LockState.Locked, Software = "1.2", Procedure = SwapProcedure.None,
+    };
+
+    static readonly SwapTrial Unlocked = Locked with { Id = "unlocked", LockState = LockState.Unlocked };
+
+    [Fact]
+    public void What_is_flagged_in_one_lock_state_only_is_told()
+    {
+        var compared = Compared(Locked, Unlocked with { Checks = [Works("touch"), Check("colour", SwapResult.Degraded)] });
+        Assert.Equal(["lock-states-alike", "flagged-in-one-lock-state"], compared.Select(each => each.Finding.Code));
+        Assert.Equal("display from a sister unit, touch: works both when locked and when unlocked.", compared[0].Finding.Text);
+        Assert.Equal("display from a sister unit, colour: degraded only when unlocked, works when locked.", compared[1].Finding.Text);
+        Assert.Equal((ComparedBy.LockState, Fares.Worse), (compared[1].By, compared[1].Fares));
+        Assert.Equal("locked unlocked", compared[1].Finding.Trials.Joined());
+        Assert.Equal(["/swaps/0", "/swaps/1"], compared[1].Finding.Why.Pointers.Select(pointer => pointer.Text));
+    }
+
+    [Fact]
+    public void What_is_flagged_when_locked_only_is_told_as_well() => Assert.Equal(
+        "display from a sister unit, touch: refused only when locked, works when unlocked.",
+        Assert.Single(Compared(Locked with { Checks = [Check("touch", SwapResult.Refused)] }, Unlocked)).Finding.Text);
+
+    [Fact]
+    public void Three_lock_states_are_held_against_the_one_nearest_to_delivery()
+    {
+        var compared = Compared(Unlocked with { Id = "relocked", LockState = LockState.Relocked, Checks = [Works("touch")] }, Unlocked, Locked);
+        Assert.Equal(
+            ["locked unlocked touch", "locked relocked touch", "locked unlocked colour"],
+            compared.Select(each => $"{each.First.What} {each.Second.What} {each.Function}"));
+    }
+
+    public static TheoryData<SwapTrial> Unlike =>
+    [
+        Unlocked with { Software = "1.3" }, Unlocked with { Procedure = SwapProcedure.Calibration }, Unlocked with { LockState = null },
+        Unlocked with { Installed = [new("battery", "b")] }, Unlocked with { Installed = [new("display", "b"), new("battery", "b")] },
+        Unlocked with { Installed = [] }, Unlocked with { Installed = [new("display", "spare")] },
+        Unlocked with { Checks = [Works("sound"), Untested("touch"), Check("colour", new OneOf<SwapResult>(SwapResult.Works, SwapResult.Notice))] },
+    ];
+
+    [Theory]
+    [MemberData(nameof(Unlike), DisableDiscoveryEnumeration = true)]
+    public void Only_the_same_swap_with_all_else_equal_is_compared(SwapTrial unlike) =>
+        Assert.DoesNotContain(Compared(Locked, unlike), each => each.By == ComparedBy.LockState);
+
+    [Fact]
+    public void A_board_moved_the_other_way_swaps_the_same_parts() => Assert.Equal(
+        "display battery camera",
+        Compared(
+            Locked with { Installed = [new("display", "b"), new("battery", "b"), new("camera", "b")], Checks = [Works("touch")] },
+            Unlocked with { Host = "b", Installed = [new("board", "a")] }).Single().Parts.Joined());
+
+    [Theory]
+    [InlineData(SwapResult.Warning, SwapResult.Works, "procedure-restores", "warning without, works with calibration.")]
+    [InlineData(SwapResult.Warning, SwapResult.Notice, "procedure-improves", "warning without, better but not right with calibration: notice.")]
+    [InlineData(SwapResult.Warning, SwapResult.Warning, "procedure-changes-nothing", "warning with calibration as without.")]
+    [InlineData(SwapResult.Works, SwapResult.Works, "procedure-changes-nothing", "works with calibration as without.")]
+    [InlineData(SwapResult.Notice, SwapResult.Refused, "procedure-worsens", "notice without, worse with calibration: refused.")]
+    public void What_a_procedure_does_to_a_function_is_told(SwapResult without, SwapResult with, string code, string text)
+    {
+        var finding = Assert.Single(Compared(
+            Locked with { Checks = [Check("touch", without)] },
+            Locked with { Id = "calibrated", Procedure = SwapProcedure.Calibration, Checks = [Check("touch", with)] })).Finding;
+        Assert.Equal((code, "display from a sister unit, touch: " + text), (finding.Code, finding.Text));
+    }
+
+    [Fact]
+    public void A_trial_whose_procedure_is_not_known_is_none_without_a_procedure() => Assert.Empty(Compared(
+        Locked with { Procedure = null }, Locked with { Id = "calibrated", Procedure = SwapProcedure.Calibration }));
+
+    [Theory]
+    [InlineData(SwapResult.Works, "procedure-clears-part", "display is tied without a procedure and no longer after authorisation.")]
+    [InlineData(SwapResult.Notice, "procedure-leaves-part-tied", "display stays tied after authorisation.")]
+    public void Parts_that_a_procedure_frees_are_told(SwapResult with, string code, string text)
+    {
+        var comparison = Compare(
+            Locked with { Checks = [Warns("touch")] },
+            Locked with { Id = "authorised", Procedure = SwapProcedure.Authorisation, Checks = [Check("touch", with)] });
+        var part = Assert.Single(comparison.Parts);
+        Assert.Equal((code, text), (part.Finding.Code, part.Finding.Text));
+        Assert.Equal("locked authorised", part.Finding.Trials.Joined());
+    }
+
+    [Theory]
+    [InlineData(SwapResult.Notice, SwapResult.Notice, Fares.Alike, "display, touch: notice from a compatible spare as from a sister unit.")]
+    [InlineData(SwapResult.Works, SwapResult.Refused, Fares.Worse, "display, touch: works from a sister unit, worse from a compatible spare: refused.")]
+    [InlineData(SwapResult.Warning, SwapResult.Works, Fares.Better, "display, touch: warning from a sister unit, better from a compatible spare: works.")]
+    public void A_spare_is_held_against_the_part_of_a_sister_unit(SwapResult sister, SwapResult spare, Fares fares, string text)
+    {
+        var compared = Assert.Single(Compared(
+            Locked with { Id = "of-b", Checks = [Check("touch", sister)] },
+            Locked with { Id = "of-spare", Installed = [new("display", "spare")], Checks = [Check("touch", spare)] }));
+        Assert.Equal((ComparedBy.Source, fares, text), (compared.By, compared.Fares, compared.Finding.Text));
+    }
+
+    [Fact]
+    public void A_unit_whose_source_is_not_recorded_is_compared_with_no_other() => Assert.Empty(Compared(
+        Locked with { Installed = [new("display", "spare")] }, Locked with { Id = "of-c", Installed = [new("display", "c")] }));
+
+    [Fact]
+    public void Results_that_differ_from_trial_to_trial_leave_it_open()
+    {
+        var compared = Compared(
+            Locked with { Checks = [Check("touch", SwapResult.Notice)] }, Locked with { Id = "again", Checks = [Check("touch", SwapResult.Refused)] },
+            Unlocked with { Checks = [Check("touch", SwapResult.Warning)] });
+        Assert.Equal(Fares.Open, Assert.Single(compared).Fares);
+        Assert.Equal("display from a sister unit, touch: notice or refused when locked, warning when unlocked; whether the lock matters is open.", compared[0].Finding.Text);
+    }
+
+    [Fact]
+    public void A_fault_of_the_host_is_no_effect_of_the_swap() => Assert.Equal(["touch"], Compared(
+        Locked, Unlocked with { Checks = [Works("touch"), Warns("colour")] },
+        Unlocked with { Id = "control", Installed = [], Checks = [Warns("colour")] }).Select(each => each.Function));
+
+    [Fact]
+    public void Units_of_unlike_model_codes_are_marked_as_not_comparable()
+    {
+        var compared = Compared(Locked with { Checks = [Works("touch")] }, Unlocked with { Installed = [new("display", "d")] });
+        var touch = Assert.Single(compared);
+        Assert.False(touch.IsComparable);
+        Assert.Equal("m1 m2", touch.ModelCodes.Joined());
+        Assert.EndsWith("Not comparable: the units have the model codes m1, m2.", touch.Finding.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_trials_there_is_nothing_to_compare() => Assert.Empty(Compare().Findings);
+
+    static System.Collections.Immutable.ImmutableArray<ComparedFunction> Compared(params SwapTrial[] swaps) => Compare(swaps).Functions;
+
+    static ContextComparison Compare(params SwapTrial[] swaps)
+    {
+        var record = Phone(swaps);
+        return new RecordCase(record with
+        {
+            Assessment = record.Assessment with
+            {
+                Units =
+                [
+                    new() { Id = "a", ModelCode = "m1" }, new() { Id = "b", ModelCode = "m1", Source = UnitSource.Device }, new() { Id = "c" },
+                    new() { Id = "d", ModelCode = "m2", Source = UnitSource.Device }, new() { Id = "spare", Source = UnitSource.CompatibleSpare },
+                ],
+            },
+        }).Derive<ContextComparison>();
+    }
+}
