@@ -9,8 +9,10 @@ public sealed class TieBruteForceTests
 {
     const int Records = 4_000;
 
-    [Fact]
-    public void Verdicts_equal_those_of_all_sets_of_ties() => OnAll(Records, (truth, context) =>
+    [Theory]
+    [InlineData(Records, 5)]
+    [InlineData(300, 6)]
+    public void Verdicts_equal_those_of_all_sets_of_ties(int records, int mostParts) => OnAll(records, mostParts: mostParts, check: (truth, context) =>
     {
         var explanations = truth.Explanations().ToArray();
         Assert.Equal(truth.Ties, context.ToBoard.Concat(context.Between).Select(verdict => verdict.Tie));
@@ -85,11 +87,11 @@ public sealed class TieBruteForceTests
         return explanations.All(real => (real & ties) == 0) ? Verdict.Cleared : Verdict.Suspect;
     }
 
-    static void OnAll(int records, Action<TieBruteForce, ContextTies> check)
+    static void OnAll(int records, Action<TieBruteForce, ContextTies> check, int mostParts = 5)
     {
         for (var seed = 0; seed < records; seed++)
         {
-            var record = Shown(RandomTrials.Of(seed, mostParts: 5), seed);
+            var record = Shown(RandomTrials.Of(seed, mostParts), seed);
             foreach (var context in new RecordCase(record).Derive<PairTies>().Contexts) check(new(record, context.Trials), context);
         }
     }
