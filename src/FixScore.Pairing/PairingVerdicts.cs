@@ -15,6 +15,9 @@ namespace FixScore.Pairing;
 /// <see cref="Verdict.Cleared"/> what none has. Flags only ask for parts and clean trials only forbid them, so no
 /// D has to be listed: a part is in every D just when some flag is left with it alone once forbidden parts are struck out,
 /// and there is no D just when a flag is left with nothing.</para>
+/// <para><b>What is taken for granted.</b> That software ties parts to the main board only. Whether a tie between two parts
+/// may be behind the same trials is a question of its own, which <see cref="Ties.PairTies"/> answers; its findings name
+/// the verdicts that rest on this.</para>
 /// <para>Immutable and thread safe. Source: group testing with individual clearance; the rules are our own.</para>
 /// </remarks>
 public sealed class PairingVerdicts : IFact<PairingVerdicts>

@@ -12,27 +12,31 @@ sealed class ContextInference
 
     readonly ImmutableArray<SwapTrial> trials;
     readonly Statements said;
-    readonly ImmutableArray<(Flag Flag, ImmutableArray<string> Left)> flags;
+    readonly ILookup<string, Blame> blaming;
     readonly ImmutableHashSet<string> cleared;
-    readonly ImmutableHashSet<string> paired;
 
-    ContextInference(ImmutableArray<SwapTrial> trials, Statements said)
+    public ContextInference(ImmutableArray<SwapTrial> trials, ICandidates candidates)
     {
         this.trials = trials;
-        this.said = said;
+        said = StatementReader.Read(trials, candidates);
         cleared = [.. said.Clearances.SelectMany(clearance => clearance.Parts)];
-        flags = [.. said.Flags.Select(flag => (flag, Without(flag.Suspects, cleared)))];
-        paired = [.. flags.Where(flag => flag.Left.Length == 1).Select(flag => flag.Left[0])];
+        var left = said.Flags.Select(flag => Without(flag.Suspects, cleared)).ToImmutableArray();
+        var paired = left.Where(suspects => suspects.Length == 1).Select(suspects => suspects[0]).ToHashSet(StringComparer.Ordinal);
+        Flags = [.. said.Flags.Select((flag, i) => new Blame(i, flag, left[i], left[i].Any(paired.Contains)))];
+        blaming = Flags.SelectMany(flag => flag.Left, (flag, suspect) => (suspect, flag)).ToLookup(pair => pair.suspect, pair => pair.flag);
     }
+
+    /// <summary>The flags, in the order of the record.</summary>
+    public ImmutableArray<Blame> Flags { get; }
 
     public static ContextVerdicts Infer(SwapContext context, ImmutableArray<SwapTrial> trials, ForeignParts parts)
     {
-        var inference = new ContextInference(trials, StatementReader.Read(trials, parts));
+        var inference = new ContextInference(trials, parts);
         var contradictions = inference.Contradictions();
         return new(
             context,
             trials,
-            [.. contradictions.Sets.Select(inference.Ids)],
+            inference.Named(contradictions),
             contradictions.Complete,
             [.. parts.Judged.Select(part => inference.VerdictOn(part, parts.CandidatesOfGroup(part)))]);
     }
@@ -43,16 +47,18 @@ sealed class ContextInference
         return new(part, alone, group is [var only] && only == part.Id ? alone : Conclude(group));
     }
 
-    Proofs Contradictions() => ProofSearch.Smallest(
+    /// <summary>The smallest sets of trials that cannot all be right.</summary>
+    public Proofs Contradictions() => ProofSearch.Smallest(
         said.Clearances,
-        [.. flags.Where(flag => flag.Left.IsEmpty).Select(flag => new ProofGoal(flag.Flag.Trial, flag.Flag.Suspects))],
+        [.. Flags.Where(flag => flag.Left.IsEmpty).Select(flag => new ProofGoal(flag.Flag.Trial, flag.Flag.Suspects))],
         ForContradictions);
 
-    Conclusion Conclude(ImmutableArray<string> unit)
+    /// <summary>What is concluded about candidates taken together: whether one of them at least is tied, whether none is.</summary>
+    public Conclusion Conclude(ImmutableArray<string> unit)
     {
         if (!unit.Any(said.Foreign.Contains)) return new(Verdict.Untested, default, SwapResult.Refused, [], []);
-        if (flags.Any(flag => flag.Left.IsEmpty)) return new(Verdict.Suspect, default, SwapResult.Refused, [], []);
-        var proofs = flags.Where(flag => flag.Left.All(unit.Contains)).Select(flag => flag.Flag).ToImmutableArray();
+        if (Flags.Any(flag => flag.Left.IsEmpty)) return new(Verdict.Suspect, default, SwapResult.Refused, [], []);
+        var proofs = Blaming(unit).Where(flag => flag.Left.All(unit.Contains)).Select(flag => flag.Flag).ToImmutableArray();
         if (!proofs.IsEmpty) return Paired(unit, proofs);
         return unit.All(cleared.Contains) ? Cleared(unit) : Suspect(unit);
     }
@@ -71,19 +77,23 @@ sealed class ContextInference
 
     Conclusion Suspect(ImmutableArray<string> unit)
     {
-        var blaming = flags.Where(flag => flag.Left.Any(unit.Contains)).ToImmutableArray();
-        var settled = blaming.Any(flag => !flag.Flag.Unsettled.Any(unit.Contains));
-        var atWorst = settled ? blaming.Max(flag => flag.Flag.Seen.Check.Worst()) : SwapResult.Refused;
-        var open = blaming.Where(flag => !flag.Left.Any(paired.Contains)).Select(flag => flag.Flag).ToImmutableArray();
+        var blamed = Blaming(unit);
+        var settled = blamed.Any(flag => !flag.Flag.Unsettled.Any(unit.Contains));
+        var atWorst = settled ? blamed.Max(flag => flag.Flag.Seen.Check.Worst()) : SwapResult.Refused;
+        var open = blamed.Where(flag => !flag.Explained).Select(flag => flag.Flag).ToImmutableArray();
         return new(
             Verdict.Suspect, default, atWorst, Ids(open.Select(flag => flag.Trial).Distinct()), [.. open.Select(flag => flag.Seen)]);
     }
 
     ImmutableArray<string> Because(ImmutableArray<ProofGoal> goals) => Ids(ProofSearch.Smallest(said.Clearances, goals, ForProof).Sets[0]);
 
+    ImmutableArray<Blame> Blaming(ImmutableArray<string> unit) =>
+        [.. unit.SelectMany(each => blaming[each]).DistinctBy(flag => flag.Number).OrderBy(flag => flag.Number)];
+
     ImmutableArray<string> Ids(IEnumerable<int> numbers) => [.. numbers.Select(number => trials[number].Id)];
 
-    ImmutableArray<string> Ids(ImmutableSortedSet<int> numbers) => Ids(numbers.AsEnumerable());
+    /// <summary>Sets of trials by their ids.</summary>
+    public ImmutableArray<ImmutableArray<string>> Named(Proofs proofs) => [.. proofs.Sets.Select(set => Ids(set))];
 
     static ImmutableArray<string> Without(ImmutableArray<string> parts, ImmutableHashSet<string> struck) =>
         [.. parts.Where(part => !struck.Contains(part))];

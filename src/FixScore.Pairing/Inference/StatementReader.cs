@@ -3,17 +3,19 @@ using FixScore.Records;
 
 namespace FixScore.Pairing.Inference;
 
-/// <summary>Reads the trials of one context as statements about tied parts.</summary>
+/// <summary>Reads the trials of one context as statements about candidates.</summary>
 sealed class StatementReader
 {
     readonly ImmutableArray<SwapTrial> trials;
+    readonly ICandidates candidates;
     readonly ImmutableArray<ImmutableArray<string>> foreign;
     readonly ILookup<(string Host, string Function), int> faults;
 
-    StatementReader(ImmutableArray<SwapTrial> trials, ForeignParts parts)
+    StatementReader(ImmutableArray<SwapTrial> trials, ICandidates candidates)
     {
         this.trials = trials;
-        foreign = [.. trials.Select(parts.In)];
+        this.candidates = candidates;
+        foreign = [.. trials.Select(candidates.In)];
         faults = Enumerable.Range(0, trials.Length)
             .Where(i => foreign[i].IsEmpty)
             .SelectMany(i => trials[i].Checks.Where(CheckReading.IsFlag), (i, check) => (Key: (trials[i].Host, check.Function), Control: i))
@@ -21,7 +23,8 @@ sealed class StatementReader
             .ToLookup(fault => fault.Key, fault => fault.Control);
     }
 
-    public static Statements Read(ImmutableArray<SwapTrial> trials, ForeignParts parts) => new StatementReader(trials, parts).Read();
+    public static Statements Read(ImmutableArray<SwapTrial> trials, ICandidates candidates) =>
+        new StatementReader(trials, candidates).Read();
 
     Statements Read()
     {
@@ -29,7 +32,7 @@ sealed class StatementReader
         return new(
             [.. swapped.SelectMany(FlagsOf)],
             [.. swapped.Select(ClearanceOf).OfType<Clearance>()],
-            [.. foreign.SelectMany(parts => parts)]);
+            [.. foreign.SelectMany(parts => parts).Distinct()]);
     }
 
     IEnumerable<Flag> FlagsOf(int trial)
@@ -38,13 +41,14 @@ sealed class StatementReader
         return
             from check in trials[trial].Checks
             where Counts(trial, check)
-            select new Flag(trial, new(trials[trial], check), [.. foreign[trial].Where(check.MayBlame)], unsettled);
+            select new Flag(trial, new(trials[trial], check), [.. foreign[trial].Where(each => candidates.MayBlame(check, each))], unsettled);
     }
 
     Clearance? ClearanceOf(int trial)
     {
         var checks = trials[trial].Checks;
-        var parts = foreign[trial].RemoveRange(UnsettledIn(trial));
+        var unsettled = UnsettledIn(trial).ToHashSet(StringComparer.Ordinal);
+        var parts = foreign[trial].RemoveAll(unsettled.Contains);
         if (parts.IsEmpty || !checks.Any(CheckReading.Works) || checks.Any(check => Counts(trial, check))) return null;
         var setAside = checks.Where(CheckReading.IsFlag).Select(check => check.Function).Distinct();
         return new(trial, parts, [.. setAside.Select(function => faults[(trials[trial].Host, function)].ToImmutableArray())]);
@@ -53,7 +57,7 @@ sealed class StatementReader
     ImmutableArray<string> UnsettledIn(int trial)
     {
         var open = trials[trial].Checks.Where(check => !check.Works() && !Counts(trial, check)).ToImmutableArray();
-        return [.. foreign[trial].Where(part => open.Any(check => check.MayBlame(part)))];
+        return [.. foreign[trial].Where(each => open.Any(check => candidates.MayBlame(check, each)))];
     }
 
     bool Counts(int trial, FunctionCheck check) => check.IsFlag() && !faults.Contains((trials[trial].Host, check.Function));

@@ -10,6 +10,13 @@ namespace FixScore.Pairing.Inference;
 /// <param name="Unsettled">Ids of the foreign parts that some untested check of the trial implicates.</param>
 sealed record Flag(int Trial, FlaggedCheck Seen, ImmutableArray<string> Suspects, ImmutableArray<string> Unsettled);
 
+/// <summary>A flag and which of its suspects no clean trial clears.</summary>
+/// <param name="Number">Number of the flag in its context.</param>
+/// <param name="Flag">The flag.</param>
+/// <param name="Left">Keys of those suspects, in their order.</param>
+/// <param name="Explained">Whether one of them is proven to be tied.</param>
+sealed record Blame(int Number, Flag Flag, ImmutableArray<string> Left, bool Explained);
+
 /// <summary>A clean trial: none of <paramref name="Parts"/> is tied.</summary>
 /// <param name="Trial">Number of the trial in its context.</param>
 /// <param name="Parts">Ids of the parts it clears, in the order of the record.</param>

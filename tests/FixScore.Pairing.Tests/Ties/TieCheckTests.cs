@@ -1,0 +1,42 @@
+using FixScore.Pairing.Ties;
+using FixScore.Records;
+using static FixScore.Pairing.Tests.Bench;
+
+namespace FixScore.Pairing.Tests.Ties;
+
+public sealed class TieCheckTests
+{
+    static Problem[] Problems(params SwapTrial[] swaps) => [.. new TieCheck().Check(new RecordCase(Phone(swaps)))];
+
+    [Fact]
+    public void A_part_paired_by_one_swap_is_hinted_at_with_the_other_reading()
+    {
+        var problem = Assert.Single(Problems(Swap("t1", "display=b", Warns())));
+        Assert.Equal("swaps.tie-may-be-between-parts", problem.Code);
+        Assert.Equal(Severity.Hint, problem.Severity);
+        Assert.Equal("/swaps/0", problem.At.Text);
+        Assert.Contains("display + battery, display + camera", problem.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Trials_that_only_a_tie_between_parts_explains_are_warned_of()
+    {
+        SwapTrial[] swaps = [Swap("t1", "board=b", Works()), Swap("t2", "display=b", Warns()), Swap("t3", "camera=b", Works())];
+        Assert.False(Infer(swaps).IsConsistent);
+        var problem = Assert.Single(Problems(swaps));
+        Assert.Equal("swaps.ties-only-between-parts", problem.Code);
+        Assert.Equal(Severity.Warning, problem.Severity);
+        Assert.Equal(["/swaps/1"], problem.Why.Pointers.Select(pointer => pointer.Text));
+    }
+
+    [Fact]
+    public void Of_many_ties_the_first_three_are_named()
+    {
+        var record = Device([Board, .. "abcdef".Select(id => Part($"{id}"))], [], [Swap("t", "a=b", Warns())]);
+        Assert.Contains("a + b, a + c, a + d and 2 more", Assert.Single(new TieCheck().Check(new RecordCase(record))).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Nothing_is_said_where_both_readings_agree() =>
+        Assert.Empty(Problems(Swap("t1", "display=b", Warns()), Swap("t2", "battery=b", Works()), Swap("t3", "camera=b", Works())));
+}
