@@ -16,7 +16,7 @@ public sealed class PackageTests(PackedFeed feed)
         ["FixScore.Pairing"] = ["FixScore.Abstractions", "FixScore.Disassembly"],
         ["FixScore"] = ["FixScore.Abstractions"],
         ["FixScore.Testing"] = ["FixScore"],
-        ["FixScore.Analysis"] = ["FixScore"],
+        ["FixScore.Analysis"] = ["FixScore", "MathNet.Numerics"],
         ["FixScore.Reporting"] = ["FixScore", "FixScore.Analysis", "FixScore.Disassembly", "FixScore.Pairing", "Parquet.Net", "Sep"],
         ["FixScore.Extensions"] = ["FixScore", "Microsoft.Extensions.Configuration.Json", "Microsoft.Extensions.DependencyInjection"],
         ["FixScore.Profiles"] = [],
