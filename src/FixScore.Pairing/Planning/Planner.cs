@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+
+namespace FixScore.Pairing.Planning;
+
+/// <summary>Searches a plan, and compares it with others under the same belief.</summary>
+sealed class Planner
+{
+    const int MostListed = 4096;
+
+    // A search that could not look at many states after the first would end in nothing.
+    const int LeastStates = 8;
+
+    // Each set of parts that change place asks for a route of its own.
+    const int MostMoved = 8;
+
+    // Far above what rounding leaves of a sum of probabilities.
+    const decimal Rounding = 0.000000000001m;
+
+    readonly TieBelief belief;
+    readonly Weights weights;
+    readonly Moves? moves;
+    readonly After start;
+    readonly int effort;
+    readonly CancellationToken cancellation;
+    readonly Policy policy;
+    readonly PolicyCost costs;
+
+    public Planner(TieBelief belief, PlanObjective objective, IRebuildCosts? rebuilds, int effort, CancellationToken cancellation)
+    {
+        (this.belief, this.effort, this.cancellation) = (belief, effort, cancellation);
+        weights = new(belief);
+        start = Beginning.Of(belief);
+        moves = rebuilds is null ? null : new(belief, rebuilds);
+        if (moves is not null && !AreTimed(moves)) moves = null;
+        Objective = objective == PlanObjective.Minutes && moves is null ? PlanObjective.Rebuilds : objective;
+        var (found, isExhaustive) = Search(Objective);
+        (policy, costs, Cost) = found;
+        IsOptimal = isExhaustive || Value(Cost) - LeastPossible() < Rounding;
+        Bound = IsOptimal ? Value(Cost) : LeastPossible();
+    }
+
+    public PlanObjective Objective { get; }
+
+    public PlanCost Cost { get; }
+
+    public decimal Bound { get; }
+
+    public bool IsOptimal { get; }
+
+    public PlanCost CostOf(Policy other) => new PolicyCost(weights, moves, other).Of(start.Knowledge, 0);
+
+    public PlanCost CostOfAllAtOnce() => CostOf((knowledge, _) =>
+        knowledge.Equals(start.Knowledge) && weights.Clean(knowledge, knowledge.Open) > 0 ? knowledge.Open : Masks.Bit(knowledge.Open.First()));
+
+    public PlanBranch Tree(int depth) => new PlanTree(belief, weights, policy, costs).Of(start, depth);
+
+    public ulong? Next(IEnumerable<bool> outcomes)
+    {
+        var now = start;
+        foreach (var isClean in outcomes)
+        {
+            var trial = policy(now.Knowledge, now.Held);
+            now = isClean ? After.Clean(now.Knowledge, trial) : After.Flagged(now.Knowledge, trial);
+        }
+        return now.Knowledge.IsSettled ? null : policy(now.Knowledge, now.Held);
+    }
+
+    (Found Plan, bool IsExhaustive) Search(PlanObjective objective)
+    {
+        var aim = AimOf(objective);
+        var all = new AllTrials(aim.Weights, objective != PlanObjective.Minutes);
+        var exact = new PlanSearch(aim.Weights, aim.Aim, all, prunes: true, effort, cancellation);
+        var isInReach = all.CountOf(start.Knowledge) * LeastStates <= effort && (objective != PlanObjective.Minutes || start.Knowledge.Open.Size() <= MostMoved);
+        if (isInReach && exact.Best(start.Knowledge, 0) is not null) return (Costed(exact), true);
+        var nested = Orders().Select(order => Costed(Nested(aim, objective, order)));
+        if (objective == PlanObjective.Minutes) nested = nested.Append(Search(PlanObjective.Rebuilds).Plan);
+        return (nested.MinBy(found => Value(found.Cost))!, false);
+    }
+
+    PlanSearch Nested((PlanAim Aim, Weights Weights) aim, PlanObjective objective, int[] order)
+    {
+        var all = new AllTrials(aim.Weights, objective != PlanObjective.Minutes);
+        return new(aim.Weights, aim.Aim, new NestedTrials(order, all), prunes: false, int.MaxValue, cancellation);
+    }
+
+    Found Costed(PlanSearch search)
+    {
+        Policy found = (knowledge, held) => search.Best(knowledge, held)!.Value.Trial;
+        var cost = new PolicyCost(weights, moves, found);
+        return new(found, cost, cost.Of(start.Knowledge, 0));
+    }
+
+    // The order of the record, then the least and the most probable first.
+    IEnumerable<int[]> Orders()
+    {
+        int[] asGiven = [.. start.Knowledge.Open.Members()];
+        return [asGiven, [.. asGiven.OrderBy(weights.ProbabilityOf)], [.. asGiven.OrderByDescending(weights.ProbabilityOf)]];
+    }
+
+    (PlanAim Aim, Weights Weights) AimOf(PlanObjective objective)
+    {
+        if (objective == PlanObjective.WorstCase && new Weights(belief.Unweighted()) is var counting) return (new FewestAtWorst(counting), counting);
+        return (objective == PlanObjective.Minutes ? new LeastSeconds(weights, moves!) : new FewestRebuilds(weights), weights);
+    }
+
+    decimal LeastPossible()
+    {
+        var bound = AimOf(Objective).Aim.Bound(start.Knowledge);
+        if (Objective == PlanObjective.Minutes) return bound / 60;
+        if (Objective == PlanObjective.WorstCase || Hypotheses.Of(start.Knowledge, MostListed) is not { } sets) return bound;
+        return Math.Max(bound, Huffman.Cost([.. sets.Select(WeightOf)]));
+    }
+
+    decimal WeightOf(ulong tied) => start.Knowledge.Open.Members().Aggregate(1m, (product, each) =>
+        product * (tied.Meets(Masks.Bit(each)) ? belief.Candidates[each].Tied : belief.Candidates[each].Free));
+
+    decimal Value(PlanCost cost) => Objective switch
+    {
+        PlanObjective.Minutes => cost.Minutes!.Value,
+        PlanObjective.WorstCase => cost.MostTrials,
+        _ => cost.Trials,
+    };
+
+    bool AreTimed(Moves known) => start.Knowledge.Open.Members().All(each => known.Seconds(Masks.Bit(each)) is not null)
+        && (start.Knowledge.IsSettled || known.Seconds(start.Knowledge.Open) is not null);
+
+    sealed record Found(Policy Policy, PolicyCost Costs, PlanCost Cost);
+}
