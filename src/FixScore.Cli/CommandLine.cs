@@ -7,6 +7,7 @@ using FixScore.Cli.Commands.Requirements;
 using FixScore.Cli.Commands.Routing;
 using FixScore.Cli.Commands.Score;
 using FixScore.Cli.Commands.Sheet;
+using FixScore.Cli.Commands.Swaps;
 using FixScore.Cli.Commands.Validate;
 using FixScore.Cli.Commands.Verify;
 using FixScore.Cli.Help;
@@ -30,7 +31,7 @@ static class CommandLine
         common.AddTo(root);
         AppCommand[] commands =
         [
-            new DemoCommand(), new ValidateCommand(), new ScoreCommand(), new VerifyCommand(), new RouteCommand(), new SheetCommand(), new RequirementsCommand(),
+            new DemoCommand(), new ValidateCommand(), new ScoreCommand(), new VerifyCommand(), new RouteCommand(), new SheetCommand(), new SwapsCommand(), new RequirementsCommand(),
             new ProfilesCommand(), new CriteriaCommand(), new NewCommand(), new CompletionCommand(),
         ];
         foreach (var command in commands)

@@ -13,6 +13,8 @@ public sealed class HelpTests
     [InlineData("requirements")]
     [InlineData("route")]
     [InlineData("sheet")]
+    [InlineData("swaps")]
+    [InlineData("swaps plan")]
     [InlineData("profiles")]
     [InlineData("criteria")]
     [InlineData("new")]

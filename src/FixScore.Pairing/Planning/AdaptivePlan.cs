@@ -8,7 +8,7 @@ namespace FixScore.Pairing;
 /// <para>In a trial a set of candidates is foreign and every function is checked. It is flagged just when one of the set is
 /// tied. Which function is flagged is not used, though it may tell more.</para>
 /// <para>Where the effort suffices, the plan is the best of all plans: dynamic programming over what can be known. Beyond,
-/// it is the best nested plan (a flagged set is halved until a tied candidate is found), with <see cref="Bound"/> beside it.
+/// it is the best nested plan (a flagged set is halved until a tied candidate is found), or a naive one where that is better, with <see cref="Bound"/> beside it.
 /// Effort is counted, so that the plan is the same everywhere. Immutable and thread safe.</para>
 /// <para>A trial begins with the parts of the trial before still in place, save that those known to be free may stay where
 /// they are. Sources: Huffman 1952; Sobel and Groll 1959; Shannon 1948; the rest is our own.</para>
@@ -16,7 +16,7 @@ namespace FixScore.Pairing;
 public sealed class AdaptivePlan
 {
     /// <summary>The effort unless another is asked for: a few seconds of work at most.</summary>
-    public const int UsualEffort = 40_000;
+    public const int UsualEffort = 60_000;
 
     /// <summary>How deep <see cref="Start"/> goes; deeper branches are cut.</summary>
     public const int Depth = 6;
@@ -42,10 +42,10 @@ public sealed class AdaptivePlan
     public PlanBranch Start => Tree(Depth);
 
     /// <summary>One candidate at a time, in the order of the belief, until all is settled.</summary>
-    public PlanCost OneAtATime => planner.CostOf((knowledge, _) => Masks.Bit(knowledge.Open.First()));
+    public PlanCost OneAtATime => planner.CostOf(Planner.OneAtATime);
 
     /// <summary>All at once; when that is flagged, one at a time.</summary>
-    public PlanCost AllAtOnce => planner.CostOfAllAtOnce();
+    public PlanCost AllAtOnce => planner.CostOf(planner.AllAtOnce);
 
     /// <summary>Plans.</summary>
     /// <param name="belief">What is believed.</param>

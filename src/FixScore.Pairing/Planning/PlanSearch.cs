@@ -3,32 +3,35 @@ namespace FixScore.Pairing.Planning;
 /// <summary>A trial to make and what is to be expected from there on.</summary>
 readonly record struct Choice(ulong Trial, decimal Value);
 
-/// <summary>Best plan among some options: dynamic programming over what is known, pruned by the bound of the aim.</summary>
+/// <summary>Best plan among some options: dynamic programming over what is known, pruned by what is known to be possible elsewhere.</summary>
 /// <remarks>Limited by counted work, never by time.</remarks>
 sealed class PlanSearch(Weights weights, PlanAim aim, ITrialOptions options, bool prunes, int effort, CancellationToken cancellation)
 {
     readonly Dictionary<(Knowledge Knowledge, ulong Held), Choice> solved = [];
+    readonly Dictionary<(Knowledge Knowledge, ulong Held), decimal> proven = [];
     int work;
 
-    /// <summary>The best choice; <c>null</c> when the effort did not suffice.</summary>
-    public Choice? Best(Knowledge knowledge, ulong held)
+    /// <summary>The best choice if it is below a limit, else one with a value that no choice is below; <c>null</c> when the effort did not suffice.</summary>
+    public Choice? Best(Knowledge knowledge, ulong held, decimal limit = decimal.MaxValue)
     {
         if (knowledge.IsSettled) return new(0, 0);
-        var key = (knowledge, aim.DependsOnHeld ? held : 0);
+        var key = KeyOf(knowledge, held);
         if (solved.TryGetValue(key, out var known)) return known;
+        if (prunes && Least(knowledge, held) is var least && least >= limit) return new(0, least);
         cancellation.ThrowIfCancellationRequested();
-        return Search(knowledge, held) is { } best ? solved[key] = best : null;
+        return Search(knowledge, held, limit) is not { } best ? null
+            : best.Trial != 0 ? solved[key] = best
+            : new(0, proven[key] = best.Value);
     }
 
-    Choice? Search(Knowledge knowledge, ulong held)
+    Choice? Search(Knowledge knowledge, ulong held, decimal limit)
     {
-        Choice? best = null;
+        var best = new Choice(0, limit);
         foreach (var option in Options(knowledge, held))
         {
-            if (work > effort) return null;
-            if (best is { } found && prunes && option.Bound >= found.Value) break;
-            if (ValueOf(option) is not { } value) return null;
-            if (best is null || value < best.Value.Value) best = new(option.Trial, value);
+            if (prunes && option.Bound >= best.Value) break;
+            if (ValueOf(option, best.Value) is not { } value) return null;
+            if (value < best.Value) best = new(option.Trial, value);
         }
         return work > effort ? null : best;
     }
@@ -45,14 +48,29 @@ sealed class PlanSearch(Weights weights, PlanAim aim, ITrialOptions options, boo
         if (probability is <= 0 or >= 1) return null;
         var (clean, flagged) = (After.Clean(knowledge, trial), After.Flagged(knowledge, trial));
         var step = aim.Step(held, trial);
-        var bound = prunes ? step + aim.Join(probability, aim.Bound(clean.Knowledge), aim.Bound(flagged.Knowledge)) : 0;
-        return new(trial, probability, step, bound, clean, flagged);
+        return new(trial, probability, step, prunes ? step + aim.Join(probability, Least(clean.Knowledge, clean.Held), Least(flagged.Knowledge, flagged.Held)) : 0, clean, flagged);
     }
 
-    decimal? ValueOf(Option option) =>
-        Best(option.Clean.Knowledge, option.Clean.Held) is { } clean && Best(option.Flagged.Knowledge, option.Flagged.Held) is { } flagged
-            ? option.Step + aim.Join(option.Probability, clean.Value, flagged.Value)
-            : null;
+    // An outcome is followed only as far as the whole can still be below the limit.
+    decimal? ValueOf(Option option, decimal limit)
+    {
+        var rest = limit - option.Step;
+        var limitOfClean = prunes ? aim.Share(option.Probability, rest, Least(option.Flagged.Knowledge, option.Flagged.Held)) : decimal.MaxValue;
+        if (Best(option.Clean.Knowledge, option.Clean.Held, limitOfClean) is not { } clean) return null;
+        if (prunes && clean.Value >= limitOfClean) return limit;
+        var limitOfFlagged = prunes ? aim.Share(1 - option.Probability, rest, clean.Value) : decimal.MaxValue;
+        if (Best(option.Flagged.Knowledge, option.Flagged.Held, limitOfFlagged) is not { } flagged) return null;
+        return prunes && flagged.Value >= limitOfFlagged ? limit : option.Step + aim.Join(option.Probability, clean.Value, flagged.Value);
+    }
+
+    decimal Least(Knowledge knowledge, ulong held)
+    {
+        if (knowledge.IsSettled) return 0;
+        var key = KeyOf(knowledge, held);
+        return solved.TryGetValue(key, out var known) ? known.Value : Math.Max(aim.Bound(knowledge), proven.GetValueOrDefault(key));
+    }
+
+    (Knowledge Knowledge, ulong Held) KeyOf(Knowledge knowledge, ulong held) => (knowledge, aim.DependsOnHeld ? held : 0);
 
     sealed record Option(ulong Trial, decimal Probability, decimal Step, decimal Bound, After Clean, After Flagged);
 }

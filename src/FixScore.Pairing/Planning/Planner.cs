@@ -35,8 +35,10 @@ sealed class Planner
         Objective = objective == PlanObjective.Minutes && moves is null ? PlanObjective.Rebuilds : objective;
         var (found, isExhaustive) = Search(Objective);
         (policy, costs, Cost) = found;
-        IsOptimal = isExhaustive || Value(Cost) - LeastPossible() < Rounding;
-        Bound = IsOptimal ? Value(Cost) : LeastPossible();
+        var value = Value(Objective, Cost);
+        var least = isExhaustive ? value : LeastPossible();
+        IsOptimal = value - least < Rounding;
+        Bound = (IsOptimal ? value : least) / (Objective == PlanObjective.Minutes ? 60 : 1);
     }
 
     public PlanObjective Objective { get; }
@@ -49,8 +51,11 @@ sealed class Planner
 
     public PlanCost CostOf(Policy other) => new PolicyCost(weights, moves, other).Of(start.Knowledge, 0);
 
-    public PlanCost CostOfAllAtOnce() => CostOf((knowledge, _) =>
-        knowledge.Equals(start.Knowledge) && weights.Clean(knowledge, knowledge.Open) > 0 ? knowledge.Open : Masks.Bit(knowledge.Open.First()));
+    public static ulong OneAtATime(Knowledge knowledge, ulong held) => Masks.Bit(knowledge.Open.First());
+
+    // Once it was flagged, the flag or what is settled tells the knowledge from that of the start.
+    public ulong AllAtOnce(Knowledge knowledge, ulong held) =>
+        knowledge.Equals(start.Knowledge) && weights.Clean(knowledge, knowledge.Open) > 0 ? knowledge.Open : OneAtATime(knowledge, held);
 
     public PlanBranch Tree(int depth) => new PlanTree(belief, weights, policy, costs).Of(start, depth);
 
@@ -68,13 +73,13 @@ sealed class Planner
     (Found Plan, bool IsExhaustive) Search(PlanObjective objective)
     {
         var aim = AimOf(objective);
+        var found = Orders().Select(order => Costed(Nested(aim, objective, order))).Append(Costed(OneAtATime)).Append(Costed(AllAtOnce));
+        if (objective == PlanObjective.Minutes) found = found.Append(Search(PlanObjective.Rebuilds).Plan);
+        var best = found.MinBy(each => Value(objective, each.Cost))!;
         var all = new AllTrials(aim.Weights, objective != PlanObjective.Minutes);
+        if (all.CountOf(start.Knowledge) * LeastStates > effort || (objective == PlanObjective.Minutes && start.Knowledge.Open.Size() > MostMoved)) return (best, false);
         var exact = new PlanSearch(aim.Weights, aim.Aim, all, prunes: true, effort, cancellation);
-        var isInReach = all.CountOf(start.Knowledge) * LeastStates <= effort && (objective != PlanObjective.Minutes || start.Knowledge.Open.Size() <= MostMoved);
-        if (isInReach && exact.Best(start.Knowledge, 0) is not null) return (Costed(exact), true);
-        var nested = Orders().Select(order => Costed(Nested(aim, objective, order)));
-        if (objective == PlanObjective.Minutes) nested = nested.Append(Search(PlanObjective.Rebuilds).Plan);
-        return (nested.MinBy(found => Value(found.Cost))!, false);
+        return exact.Best(start.Knowledge, 0, Value(objective, best.Cost)) is not { } choice ? (best, false) : choice.Trial == 0 ? (best, true) : (Costed(exact), true);
     }
 
     PlanSearch Nested((PlanAim Aim, Weights Weights) aim, PlanObjective objective, int[] order)
@@ -83,9 +88,10 @@ sealed class Planner
         return new(aim.Weights, aim.Aim, new NestedTrials(order, all), prunes: false, int.MaxValue, cancellation);
     }
 
-    Found Costed(PlanSearch search)
+    Found Costed(PlanSearch search) => Costed((knowledge, held) => search.Best(knowledge, held)!.Value.Trial);
+
+    Found Costed(Policy found)
     {
-        Policy found = (knowledge, held) => search.Best(knowledge, held)!.Value.Trial;
         var cost = new PolicyCost(weights, moves, found);
         return new(found, cost, cost.Of(start.Knowledge, 0));
     }
@@ -103,20 +109,13 @@ sealed class Planner
         return (objective == PlanObjective.Minutes ? new LeastSeconds(weights, moves!) : new FewestRebuilds(weights), weights);
     }
 
-    decimal LeastPossible()
-    {
-        var bound = AimOf(Objective).Aim.Bound(start.Knowledge);
-        if (Objective == PlanObjective.Minutes) return bound / 60;
-        if (Objective == PlanObjective.WorstCase || Hypotheses.Of(start.Knowledge, MostListed) is not { } sets) return bound;
-        return Math.Max(bound, Huffman.Cost([.. sets.Select(WeightOf)]));
-    }
+    decimal LeastPossible() => Objective == PlanObjective.Rebuilds
+        ? Math.Max(AimOf(Objective).Aim.Bound(start.Knowledge), weights.LeastTrials(start.Knowledge, MostListed))
+        : AimOf(Objective).Aim.Bound(start.Knowledge);
 
-    decimal WeightOf(ulong tied) => start.Knowledge.Open.Members().Aggregate(1m, (product, each) =>
-        product * (tied.Meets(Masks.Bit(each)) ? belief.Candidates[each].Tied : belief.Candidates[each].Free));
-
-    decimal Value(PlanCost cost) => Objective switch
+    static decimal Value(PlanObjective objective, PlanCost cost) => objective switch
     {
-        PlanObjective.Minutes => cost.Minutes!.Value,
+        PlanObjective.Minutes => cost.Seconds!.Value,
         PlanObjective.WorstCase => cost.MostTrials,
         _ => cost.Trials,
     };

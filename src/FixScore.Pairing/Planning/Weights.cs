@@ -4,12 +4,15 @@ namespace FixScore.Pairing.Planning;
 /// <remarks>Sums over sets of tied parts without listing them: only candidates within flagged sets are told apart one by one.</remarks>
 sealed class Weights(TieBelief belief)
 {
+    const int MostListed = 300;
+
     readonly decimal[] tied = [.. belief.Candidates.Select(each => each.Tied)];
     readonly decimal[] free = [.. belief.Candidates.Select(each => each.Free)];
     readonly decimal[] bitsTied = [.. belief.Candidates.Select(each => Logarithm.Base2(each.Tied))];
     readonly decimal[] bitsFree = [.. belief.Candidates.Select(each => Logarithm.Base2(each.Free))];
     readonly Dictionary<Knowledge, decimal> totals = [];
     readonly Dictionary<Knowledge, decimal> entropies = [];
+    readonly Dictionary<Knowledge, decimal> leastTrials = [];
 
     public decimal ProbabilityOf(int each) => tied[each] / (tied[each] + free[each]);
 
@@ -37,6 +40,17 @@ sealed class Weights(TieBelief belief)
         }
         return entropies[knowledge] = Math.Max(0, Logarithm.Base2(total) - bits);
     }
+
+    /// <summary>No plan settles all with fewer trials on average: the cost of a Huffman code where the sets can be listed, else the entropy.</summary>
+    public decimal LeastTrials(Knowledge knowledge) => leastTrials.TryGetValue(knowledge, out var known) ? known
+        : leastTrials[knowledge] = LeastTrials(knowledge, MostListed);
+
+    /// <summary>The same, listing no more sets than told.</summary>
+    public decimal LeastTrials(Knowledge knowledge, int mostListed) =>
+        Hypotheses.Of(knowledge, mostListed) is { } sets ? Huffman.Cost([.. sets.Select(set => WeightOf(knowledge, set))]) : Entropy(knowledge);
+
+    decimal WeightOf(Knowledge knowledge, ulong set) =>
+        knowledge.Open.Members().Aggregate(1m, (product, each) => product * (set.Meets(Masks.Bit(each)) ? tied[each] : free[each]));
 
     decimal Total(Knowledge knowledge) =>
         totals.TryGetValue(knowledge, out var known) ? known : totals[knowledge] = Total(knowledge.Open, knowledge.Flags, knowledge.Least, knowledge.Most);
