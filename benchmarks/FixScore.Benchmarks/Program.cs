@@ -1,5 +1,7 @@
 using BenchmarkDotNet.Running;
 using FixScore.Benchmarks.RouteProofs;
+using FixScore.Benchmarks.Swaps;
 
 if (args is ["routes", .. var rest]) RouteProofs.Run(rest);
+else if (args is ["swaps", .. var more]) SwapBenchmarks.Run(more);
 else BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -15,6 +15,7 @@ public sealed class HelpTests
     [InlineData("sheet")]
     [InlineData("swaps")]
     [InlineData("swaps infer")]
+    [InlineData("swaps plan")]
     [InlineData("profiles")]
     [InlineData("criteria")]
     [InlineData("new")]

@@ -1,10 +1,11 @@
 namespace FixScore.Cli.Commands.Swaps;
 
-/// <summary><c>swaps</c>: what swap trials prove.</summary>
+/// <summary><c>swaps</c>: trials with parts of two units.</summary>
 sealed class SwapsCommand : AppCommand
 {
-    public SwapsCommand() : base("swaps", "Says what trials with parts of other units prove about software that ties parts.")
+    public SwapsCommand() : base("swaps", "What swap trials prove about parts tied to the main board, and which to make next.")
     {
         Add(new SwapsInferCommand());
+        Add(new SwapsPlanCommand());
     }
 }
