@@ -1,3 +1,4 @@
+using FixScore.Cli.Commands.Compare;
 using FixScore.Cli.Commands.Completion;
 using FixScore.Cli.Commands.Criteria;
 using FixScore.Cli.Commands.Demo;
@@ -31,7 +32,7 @@ static class CommandLine
         common.AddTo(root);
         AppCommand[] commands =
         [
-            new DemoCommand(), new ValidateCommand(), new ScoreCommand(), new VerifyCommand(), new RouteCommand(), new SheetCommand(), new SwapsCommand(), new RequirementsCommand(),
+            new DemoCommand(), new ValidateCommand(), new ScoreCommand(), new VerifyCommand(), new RouteCommand(), new SheetCommand(), new SwapsCommand(), new RequirementsCommand(), new CompareCommand(),
             new ProfilesCommand(), new CriteriaCommand(), new NewCommand(), new CompletionCommand(),
         ];
         foreach (var command in commands)
