@@ -17,7 +17,7 @@ public sealed class PackageTests(PackedFeed feed)
         ["FixScore"] = ["FixScore.Abstractions"],
         ["FixScore.Testing"] = ["FixScore"],
         ["FixScore.Analysis"] = ["FixScore", "MathNet.Numerics"],
-        ["FixScore.Reporting"] = ["FixScore", "FixScore.Analysis", "FixScore.Disassembly", "FixScore.Pairing", "Parquet.Net", "Sep"],
+        ["FixScore.Reporting"] = ["FixScore", "FixScore.Analysis", "FixScore.Disassembly", "FixScore.Pairing", "OxyPlot.Core", "Parquet.Net", "Sep"],
         ["FixScore.Extensions"] = ["FixScore", "Microsoft.Extensions.Configuration.Json", "Microsoft.Extensions.DependencyInjection"],
         ["FixScore.Profiles"] = [],
         ["FixScore.Cli"] = [],

@@ -1,5 +1,6 @@
 using System.Globalization;
 using FixScore.Analysis.Comparing;
+using FixScore.Analysis.Ranking;
 using FixScore.Cli.Terminal;
 using FixScore.Reporting;
 
@@ -25,22 +26,20 @@ sealed class CompareView(Canvas canvas, CultureInfo culture)
         var result = compared.Result;
         canvas.Heading($"Places and scores by {compared.What}");
         foreach (var (index, profile) in result.Profiles.Index()) canvas.Item(1, Letter(index), profile);
-        canvas.Table(
-            [("", false), .. result.Profiles.Select((_, index) => (Letter(index), true))],
-            result.Devices.Select((_, device) => (string[])[compared.Names[device], .. result.Profiles.Select((_, profile) => Place(result, device, profile))]));
+        Grid(compared, "Place", (device, profile) => Place(result.Ranks[device][profile]));
         if (result.Ranks.Any(row => row.Any(rank => rank.Best < rank.Worst)))
             canvas.Line("A place like 1 to 2 is not settled: scores are level, or overlap until more is known.");
+        Grid(compared, "Score", (device, profile) => Rounded(result.Scores[device][profile]));
     }
+
+    void Grid(Compared compared, string what, Func<int, int, string> cell) => canvas.Table(
+        [(what, false), .. compared.Result.Profiles.Select((_, index) => (Letter(index), true))],
+        compared.Names.Select((name, device) => (string[])[name, .. compared.Result.Profiles.Select((_, profile) => cell(device, profile))]));
 
     // Letters as in a legend: a to z, then a2 and so on.
     string Letter(int index) => (char)('a' + (index % 26)) + (index < 26 ? "" : ((index / 26) + 1).ToString(culture));
 
-    string Place(ProfileComparison result, int device, int profile)
-    {
-        var (rank, score) = (result.Ranks[device][profile], result.Scores[device][profile]);
-        var place = rank.Best == rank.Worst ? rank.Best.ToString(culture) : $"{rank.Best.ToString(culture)} to {rank.Worst.ToString(culture)}";
-        return $"{place} ({Rounded(score)})";
-    }
+    string Place(Rank rank) => rank.Best == rank.Worst ? rank.Best.ToString(culture) : $"{rank.Best.ToString(culture)} to {rank.Worst.ToString(culture)}";
 
     string Rounded(Interval score) => shown.Points(new Interval(decimal.Round(score.Low, 2), decimal.Round(score.High, 2)));
 
@@ -48,7 +47,6 @@ sealed class CompareView(Canvas canvas, CultureInfo culture)
     {
         var result = compared.Result;
         if (result.Pairs.IsEmpty) return;
-        canvas.Line();
         canvas.Heading("How far they agree");
         canvas.Table(
             [("One", false), ("Other", false), ("Kendall tau-b", true), ("Spearman", true), ("Mean shift", true), ("Largest", true)],
