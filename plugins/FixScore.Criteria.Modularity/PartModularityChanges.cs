@@ -6,7 +6,8 @@ namespace FixScore.Criteria.Modularity;
 /// <summary>Design changes for <see cref="PartModularityCriterion"/>: an integral joint that comes apart, a spare sold alone, a plug instead of solder.</summary>
 /// <remarks>
 /// A joint is made separable where the record tells what happens then: of its two parts one is named by operations, and the
-/// other, which none names, rides on it. Solder becomes a plug, all else a snap-fit, undone by hand in a new operation.
+/// other, which none names, rides on it. Solder becomes a plug, all else a snap-fit, undone by hand in a new operation; what
+/// was sold as one is sold by itself.
 /// </remarks>
 static class PartModularityChanges
 {
@@ -37,6 +38,8 @@ static class PartModularityChanges
                 ["tools"] = new JsonArray(), ["undoes"] = DesignPatch.Words(joint.Id),
             });
         if (rider.On is null) patch = patch.Set(source.At(rider), "on", carrier);
+        patch = joint.Joins.Where(part => IsOnlySoldWithGroup(source, part)).Aggregate(patch, (all, part) =>
+            all.Append(Pointer.Root.Child("spares"), new JsonObject { ["part"] = part, ["audience"] = Word.Of(Audience.Public) }));
         return patch.As($"separate-{joint.Id}", Reason.Of(
             "separate", "Make {rider} separable from {carrier}: {kind} instead of {joint}.", [source.At(joint)],
             ("rider", rider.Id), ("carrier", carrier), ("kind", plug ? "a plug" : "clips"), ("joint", joint.Id)));
@@ -50,6 +53,10 @@ static class PartModularityChanges
         return named.Length != 1 ? [] : [.. record.Parts.Where(part =>
             joint.Joins.Contains(part.Id) && part.Id != named[0] && (part.On is null || part.On == named[0]) && !RidesOn(record, named[0], part.Id))];
     }
+
+    // The spare of a group serves its parts no longer: what comes apart is sold by itself.
+    static bool IsOnlySoldWithGroup(TeardownCase source, string part) =>
+        source.Record.Spares.All(spare => spare.Part != part) && source.Record.Spares.Any(spare => source.Derive<PartGroups>().Of(part).Holds(spare.Part));
 
     static bool RidesOn(TeardownRecord record, string rider, string carrier)
     {

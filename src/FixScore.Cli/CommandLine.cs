@@ -1,6 +1,7 @@
 using FixScore.Cli.Commands.Completion;
 using FixScore.Cli.Commands.Criteria;
 using FixScore.Cli.Commands.Demo;
+using FixScore.Cli.Commands.Improve;
 using FixScore.Cli.Commands.New;
 using FixScore.Cli.Commands.Profiles;
 using FixScore.Cli.Commands.Requirements;
@@ -30,7 +31,7 @@ static class CommandLine
         common.AddTo(root);
         AppCommand[] commands =
         [
-            new DemoCommand(), new ValidateCommand(), new ScoreCommand(), new VerifyCommand(), new RouteCommand(), new SheetCommand(), new RequirementsCommand(),
+            new DemoCommand(), new ValidateCommand(), new ScoreCommand(), new VerifyCommand(), new RouteCommand(), new SheetCommand(), new RequirementsCommand(), new ImproveCommand(),
             new ProfilesCommand(), new CriteriaCommand(), new NewCommand(), new CompletionCommand(),
         ];
         foreach (var command in commands)

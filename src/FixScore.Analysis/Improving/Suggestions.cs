@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using FixScore.Patching;
+using FixScore.Records;
+
+namespace FixScore.Analysis.Improving;
+
+/// <summary>What the criteria of a profile suggest for a record.</summary>
+/// <param name="Candidates">Changes that apply, each patch once.</param>
+/// <param name="Unusable">Ids of those that do not.</param>
+/// <param name="Without">Criteria that suggest nothing.</param>
+sealed record Suggestions(ImmutableArray<CandidateChange> Candidates, ImmutableArray<string> Unusable, ImmutableArray<string> Without)
+{
+    public static Suggestions Of(TeardownRecord record, Profile profile, CancellationToken cancellation)
+    {
+        var source = new RecordCase(record, cancellation);
+        ImmutableArray<CandidateChange> all = [.. Leaves(profile.Root, null).SelectMany(leaf => Of(source, leaf.Leaf, leaf.Over, cancellation))
+            .DistinctBy(each => each.Id, StringComparer.Ordinal).DistinctBy(each => each.Change.JsonPatch, StringComparer.Ordinal)];
+        var usable = all.ToLookup(each => Applies(record, each.Change.JsonPatch));
+        var criteria = profile.Nodes.OfType<LeafNode>().Select(leaf => leaf.Criterion.Item.Info.Id).Distinct(StringComparer.Ordinal);
+        return new([.. usable[true].Take(Choices.Most)], [.. usable[false].Select(each => each.Id)],
+            [.. criteria.Where(id => !all.Any(each => each.Id.StartsWith(id + "/", StringComparison.Ordinal)))]);
+    }
+
+    static IEnumerable<CandidateChange> Of(TeardownCase source, LeafNode leaf, Over? over, CancellationToken cancellation)
+    {
+        if (leaf.Criterion.Item is not IDesignAdvisor advisor) return [];
+        var context = new DeviceContext(source, leaf.Scale, leaf.Options, cancellation)
+        {
+            Roles = [.. over?.Choices.SelectMany(choice => choice.Set.Roles).Select(role => role.Key).Distinct(StringComparer.Ordinal) ?? []],
+        };
+        return advisor.Suggest(context).Select(change => new CandidateChange($"{leaf.Criterion.Item.Info.Id}/{change.Id}", change));
+    }
+
+    static IEnumerable<(LeafNode Leaf, Over? Over)> Leaves(ProfileNode node, Over? over) => node is GroupNode group
+        ? group.Of.SelectMany(child => Leaves(child, group.Over ?? over))
+        : [((LeafNode)node, node.Over ?? over)];
+
+    static bool Applies(TeardownRecord record, string patch)
+    {
+        try
+        {
+            return RecordPatch.Apply(record, patch).IsValid;
+        }
+        catch (JsonPatchException)
+        {
+            return false;
+        }
+    }
+}
