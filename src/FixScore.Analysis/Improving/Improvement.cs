@@ -15,7 +15,7 @@ namespace FixScore.Analysis.Improving;
 /// </remarks>
 public sealed record Improvement
 {
-    /// <summary>How many scorings and readings of changed records a search may take unless told otherwise.</summary>
+    /// <summary>How much work a search may take unless told otherwise, in scorings and what takes as long.</summary>
     public const int UsualEffort = 50_000;
 
     /// <summary>What was asked for.</summary>
@@ -24,7 +24,10 @@ public sealed record Improvement
     /// <summary>The total of the record as it is.</summary>
     public required ScoreTotal Now { get; init; }
 
-    /// <summary>All smallest sets that reach the target, best low end first; one without changes when it is reached already; empty when none was found.</summary>
+    /// <summary>
+    /// All smallest sets that reach the target, best low end first; one without changes when it is reached already. Where the
+    /// effort did not suffice, those found until then, or one put together step by step; empty when none was found.
+    /// </summary>
     public required ImmutableArray<ImprovementSet> Sets { get; init; }
 
     /// <summary>Whether the search came to its end: the sets are smallest and all, or no set of the candidates reaches the target.</summary>
@@ -55,7 +58,7 @@ public sealed record Improvement
     /// <param name="document">The record.</param>
     /// <param name="profile">The rules.</param>
     /// <param name="target">What is to be reached.</param>
-    /// <param name="effort">The most scorings and readings; beyond it the answer is what was found until then.</param>
+    /// <param name="effort">The most work, in scorings and what takes as long; beyond it the answer is what was found until then, and half as much again goes into putting a set together step by step.</param>
     /// <param name="cancellation">Cancels the search.</param>
     /// <exception cref="ProfileMismatchException">The profile is not for such a device.</exception>
     /// <exception cref="CriterionFaultException">A criterion failed.</exception>
@@ -65,7 +68,7 @@ public sealed record Improvement
         var found = Suggestions.Of(document.Record, profile, cancellation);
         Improvement? Run(bool trustsReads) =>
             new SmallestSets(new(document.Record, profile, found.Candidates, effort, trustsReads, cancellation), profile, target).Run(found);
-        return Run(trustsReads: true) ?? Run(trustsReads: false) ?? throw new InvalidOperationException("A criterion judges the same record in two ways.");
+        return (found.AreRead ? Run(trustsReads: true) : null) ?? Run(trustsReads: false) ?? throw new InvalidOperationException("A criterion judges the same record in two ways.");
     }
 }
 

@@ -6,11 +6,17 @@ namespace FixScore.Analysis.Improving;
 /// <param name="relevant">The candidates that the criterion may notice.</param>
 sealed class LeafMemory(WhatIf whatIf, LeafNode leaf, UInt128 relevant)
 {
+    // About how many scorings take as long as judging all parts by routes that have to be searched.
+    const int OfSearching = 40;
+
     static readonly Outcome Nothing = Outcome.Unknown(new Missing(Pointer.Root, ""));
     static readonly Outcome NotAsked = Outcome.NotApplicable(new("", "", [], []));
 
     readonly Dictionary<(UInt128 Set, string Roles, string Part), Outcome?> said = [];
     readonly Dictionary<(int Limit, string Roles, string Part), Outcome?> best = [];
+
+    // A criterion that reads the work as a whole follows it to the parts.
+    readonly bool searches = leaf.Criterion.Item.Info.Reads.Contains("operations");
 
     public UInt128 Relevant => relevant;
 
@@ -31,6 +37,7 @@ sealed class LeafMemory(WhatIf whatIf, LeafNode leaf, UInt128 relevant)
         var roles = Key(context);
         if (said.TryGetValue((set, roles, part), out var known)) return known;
         if (whatIf.CaseOf(set) is not { } changed) return said[(set, roles, part)] = null;
+        whatIf.Count(searches ? OfSearching : 1);
         foreach (var (id, outcome) in Judge(changed, context)) said[(set, roles, id)] = Bare(outcome);
         return said[(set, roles, part)];
     }

@@ -19,7 +19,7 @@ sealed class Places(ImmutableArray<string> touched)
     public bool Exclude(Places other) => touched.Any(a => other.Touched.Any(b => Holds(a, b) && !(a == b && a.EndsWith(End, StringComparison.Ordinal)) || Holds(b, a) && a != b));
 
     /// <summary>Whether what a criterion reads may be touched.</summary>
-    public bool MayMatterTo(CriterionInfo criterion) => touched.Any(place => criterion.Reads.Any(read => Overlap(Path(place), read)));
+    public bool MayMatterTo(CriterionInfo criterion) => touched.Any(place => criterion.Reads.Any(read => Overlap(Path(place), List(read))));
 
     /// <summary>Whether the kernel itself may notice.</summary>
     public bool MayMatterToKernel => touched.Any(place => OfKernel.Any(read => Overlap(Path(place), read)));
@@ -33,6 +33,9 @@ sealed class Places(ImmutableArray<string> touched)
     // "/joints/3/screw/drive" is read as "joints[].screw.drive".
     static string Path(string pointer) => string.Join('.', pointer.Split('/').Skip(1).Select(step => step == "-" || step.All(char.IsAsciiDigit) ? "[]" : step))
         .Replace(".[]", "[]", StringComparison.Ordinal);
+
+    // "observations/vendor.name": which of the entries cannot be told from a place.
+    static string List(string read) => read.Split('/')[0];
 
     static bool Overlap(string a, string b) => a == b || IsBelow(a, b) || IsBelow(b, a);
 

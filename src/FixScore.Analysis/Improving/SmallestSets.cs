@@ -12,8 +12,10 @@ sealed class SmallestSets(WhatIf whatIf, Profile profile, Target target)
     public Improvement? Run(Suggestions found)
     {
         var (size, most) = (0, whatIf.Candidates.Length);
-        while (size <= most && reaching.Count == 0 && !whatIf.IsExhausted && IsWorthTrying(size)) Try(size++);
+        while (size == 0 || (size <= most && reaching.Count == 0 && !whatIf.IsExhausted && IsWorthTrying(size))) Try(size++);
         var isOver = !whatIf.IsExhausted && (reaching.Count > 0 || size > most || !IsWorthTrying(size));
+        var lowerBound = reaching.Count > 0 || !isOver ? Math.Max(0, size - 1) : (int?)null;
+        if (reaching.Count == 0 && !isOver) reaching.AddRange(new StepByStep(whatIf, profile, target).From(front[^1]));
         if (!reaching.Concat(front).All(each => whatIf.Whole(each.Set, profile) == each.Total)) return null;
         return new()
         {
@@ -21,7 +23,7 @@ sealed class SmallestSets(WhatIf whatIf, Profile profile, Target target)
             Now = front[0].Total,
             Sets = [.. reaching.OrderByDescending(each => each.Total.Total.Low).ThenByDescending(each => FirstFirst(each.Set)).Select(Described)],
             IsOptimal = isOver,
-            LowerBound = reaching.Count > 0 || !isOver ? Math.Max(0, size - 1) : null,
+            LowerBound = lowerBound,
             Front = [.. front.Select(Described)],
             Candidates = whatIf.Candidates,
             Unusable = found.Unusable,
@@ -46,7 +48,7 @@ sealed class SmallestSets(WhatIf whatIf, Profile profile, Target target)
             if (bound is not null && !target.IsReachedBy(bound, profile) && bound.Total.Low <= BestLow(best)) continue;
             foreach (var set in Blocks.Sets(whatIf.Blocks, shares, whatIf.Choices))
             {
-                if (whatIf.IsExhausted) return;
+                if (whatIf.IsExhausted && size > 0) return;
                 if (whatIf.Score(set) is not { } total) continue;
                 if (target.IsReachedBy(total, profile)) reaching.Add((set, total));
                 if (best is null && front.Count == 0 || total.Total.Low > BestLow(best)) best = (set, total);

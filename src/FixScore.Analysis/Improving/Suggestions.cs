@@ -8,7 +8,8 @@ namespace FixScore.Analysis.Improving;
 /// <param name="Candidates">Changes that apply, each patch once.</param>
 /// <param name="Unusable">Ids of those that do not.</param>
 /// <param name="Without">Criteria that suggest nothing.</param>
-sealed record Suggestions(ImmutableArray<CandidateChange> Candidates, ImmutableArray<string> Unusable, ImmutableArray<string> Without)
+/// <param name="AreRead">Whether each criterion says that it reads what its suggestions change.</param>
+sealed record Suggestions(ImmutableArray<CandidateChange> Candidates, ImmutableArray<string> Unusable, ImmutableArray<string> Without, bool AreRead)
 {
     public static Suggestions Of(TeardownRecord record, Profile profile, CancellationToken cancellation)
     {
@@ -17,8 +18,11 @@ sealed record Suggestions(ImmutableArray<CandidateChange> Candidates, ImmutableA
             .DistinctBy(each => each.Id, StringComparer.Ordinal).DistinctBy(each => each.Change.JsonPatch, StringComparer.Ordinal)];
         var usable = all.ToLookup(each => Applies(record, each.Change.JsonPatch));
         var criteria = profile.Nodes.OfType<LeafNode>().Select(leaf => leaf.Criterion.Item.Info.Id).Distinct(StringComparer.Ordinal);
+        var readers = profile.Nodes.OfType<LeafNode>().Select(leaf => leaf.Criterion.Item.Info).DistinctBy(info => info.Id, StringComparer.Ordinal)
+            .ToDictionary(info => info.Id, StringComparer.Ordinal);
         return new([.. usable[true].Take(Choices.Most)], [.. usable[false].Select(each => each.Id)],
-            [.. criteria.Where(id => !all.Any(each => each.Id.StartsWith(id + "/", StringComparison.Ordinal)))]);
+            [.. criteria.Where(id => !all.Any(each => each.Id.StartsWith(id + "/", StringComparison.Ordinal)))],
+            usable[true].All(each => Places.Of(each).MayMatterTo(readers[each.Id.Split('/')[0]])));
     }
 
     static IEnumerable<CandidateChange> Of(TeardownCase source, LeafNode leaf, Over? over, CancellationToken cancellation)

@@ -12,6 +12,9 @@ sealed class WhatIf
     // A record with its facts is large; what criteria said of it is small and stays.
     const int MostKept = 256;
 
+    // About how many scorings take as long as reading and checking a changed record.
+    const int OfReading = 4;
+
     readonly ImmutableArray<CandidateChange> candidates;
     readonly TeardownRecord record;
     readonly JsonNode? written;
@@ -19,7 +22,7 @@ sealed class WhatIf
     readonly CancellationToken cancellation;
     readonly Dictionary<UInt128, TeardownCase?> cases = [];
     readonly Queue<UInt128> kept = [];
-    readonly int effort;
+    int effort;
     int work;
     Request request = new(0, null);
 
@@ -53,6 +56,12 @@ sealed class WhatIf
 
     public bool IsExhausted => work >= effort;
 
+    /// <summary>Adds half as much effort as there was, for what is done after the search itself.</summary>
+    public void Extend() => effort += effort / 2;
+
+    /// <summary>Counts work that was done.</summary>
+    internal void Count(int done) => work += done;
+
     /// <summary>What is to be answered: a set, or, for a bound, how many candidates of each block may be taken.</summary>
     internal Request Now => request;
 
@@ -75,7 +84,7 @@ sealed class WhatIf
     internal TeardownCase? CaseOf(UInt128 set)
     {
         if (cases.TryGetValue(set, out var known)) return known;
-        work++;
+        work += OfReading;
         if (kept.Count == MostKept) cases.Remove(kept.Dequeue());
         kept.Enqueue(set);
         return cases[set] = set == 0 ? new RecordCase(record, cancellation) : Patched(set) is { } patched ? new RecordCase(patched.Record, cancellation) : null;

@@ -11,7 +11,7 @@ sealed class ImproveCommand : AppCommand
     readonly Argument<string> record = new("RECORD") { Description = "A teardown record; - for standard input." };
     readonly Option<string> profileName = new("--profile") { Description = "The rules: an id, id@version, or a file.", HelpName = "PROFILE", Required = true };
     readonly Option<string> to = new("--to") { Description = "What is to be reached, at the low end: a class of the profile, or points.", HelpName = "CLASS|POINTS", Required = true };
-    readonly Option<int> effort = WholeNumberOption.Of("--effort", "The most scorings and changed records that the search may take, counted, so that the answer is the same everywhere.", Improvement.UsualEffort);
+    readonly Option<int> effort = WholeNumberOption.Of("--effort", "The most work that the search may take, counted in scorings, so that the answer is the same everywhere.", Improvement.UsualEffort);
 
     public ImproveCommand() : base("improve", "Finds the smallest sets of design changes that lift a device to a class or to points.",
         "improve slate-2.json --profile eu-2023-1669 --to B", "improve slate-2.json --profile bench-balanced --to 85 --json")
