@@ -21,8 +21,11 @@ sealed class Choices(ImmutableArray<UInt128> excluded)
     /// <summary>All sets of a size among some candidates, none excluding another, in the order of the candidates.</summary>
     public IEnumerable<UInt128> Of(UInt128 among, int size)
     {
-        if (size == 0) yield return 0;
-        if (size == 0) yield break;
+        if (size == 0)
+        {
+            yield return 0;
+            yield break;
+        }
         for (var rest = among; Count(rest) >= size;)
         {
             var first = (int)UInt128.TrailingZeroCount(rest);

@@ -32,7 +32,21 @@ sealed record Suggestions(ImmutableArray<CandidateChange> Candidates, ImmutableA
         {
             Roles = [.. over?.Choices.SelectMany(choice => choice.Set.Roles).Select(role => role.Key).Distinct(StringComparer.Ordinal) ?? []],
         };
-        return advisor.Suggest(context).Select(change => new CandidateChange($"{leaf.Criterion.Item.Info.Id}/{change.Id}", change));
+        return Asked(leaf, advisor, context).Select(change => new CandidateChange($"{leaf.Criterion.Item.Info.Id}/{change.Id}", change));
+    }
+
+    // What a criterion throws is its fault, as when it judges.
+    static DesignChange[] Asked(LeafNode leaf, IDesignAdvisor advisor, DeviceContext context)
+    {
+        try
+        {
+            return [.. advisor.Suggest(context)];
+        }
+        catch (Exception failure) when (failure is not OperationCanceledException)
+        {
+            throw new CriterionFaultException(
+                [new(leaf.Id, leaf.Criterion.Item.Info.Id, leaf.Criterion.Plugin.Id, "advice-threw", [new("exception", failure.GetType().Name)])]);
+        }
     }
 
     static IEnumerable<(LeafNode Leaf, Over? Over)> Leaves(ProfileNode node, Over? over) => node is GroupNode group

@@ -79,6 +79,11 @@ public sealed class SearchTests
         Assert.Throws<ArgumentException>(() => Target.OfClass(bench.Profile, "highest"));
     }
 
+    [Fact]
+    public void Advice_that_throws_is_a_fault_of_its_criterion() =>
+        Assert.Equal(("t.a", "advice-threw"), Assert.Throws<CriterionFaultException>(() => Of("minimum", new Knobs("t.a", Ones, true, [("t.none", 1)])).To(80))
+            .Faults.Select(fault => (fault.Criterion, fault.Code)).Single());
+
     static Knobs Raising(string id, string[] names, bool lowest, decimal to) => new(id, names, lowest, [.. names.Select(name => (name, to))]);
 
     static Bench Of(string aggregate, Knobs criterion) => Bench.Of([20, 20], aggregate, [criterion]);
