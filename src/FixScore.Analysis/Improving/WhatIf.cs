@@ -77,9 +77,9 @@ sealed class WhatIf
     /// <summary>A total that no set with so many candidates of each block exceeds at its low end; <c>null</c> when none can be told.</summary>
     public ScoreTotal? Bound(ImmutableArray<int> ofBlocks) => Kernel == 0 ? Asked(new(0, ofBlocks)) : null;
 
-    /// <summary>The total scored afresh on the whole record, by the profile as it is.</summary>
-    public ScoreTotal Whole(UInt128 set, Profile profile) =>
-        Scorer.Total(Patched(set)?.Record ?? throw new InvalidOperationException("The changes do not go together."), profile, cancellation);
+    /// <summary>The total scored afresh on the whole record, by the profile as it is; <c>null</c> when the changes do not go together.</summary>
+    public ScoreTotal? Whole(UInt128 set, Profile profile) =>
+        Patched(set) is { } patched ? Scorer.Total(patched.Record, profile, cancellation) : null;
 
     internal TeardownCase? CaseOf(UInt128 set)
     {

@@ -11,10 +11,13 @@ namespace FixScore.Analysis.Tests.Improving;
 /// <param name="lowest">Whether the lowest counts, else the mean.</param>
 /// <param name="raises">Suggestions: which observation is set to what.</param>
 /// <param name="reads">What it says it reads; the truth unless given.</param>
-sealed class Knobs(string id, string[] names, bool lowest, (string Name, decimal Value)[] raises, string? reads = null) : IDeviceCriterion, IDesignAdvisor
+/// <param name="adds">Id of a unit that each suggestion adds; none unless given.</param>
+sealed class Knobs(string id, string[] names, bool lowest, (string Name, decimal Value)[] raises, string? reads = null, string? adds = null) : IDeviceCriterion, IDesignAdvisor
 {
     public CriterionInfo Info { get; } = new(
         id, 1, id, "observations", "points", Direction.MoreIsBetter, "test", [.. reads is null ? names.Select(name => "observations/" + name) : [reads]], []);
+
+    DesignPatch Added => adds is null ? DesignPatch.Empty : DesignPatch.Empty.Append(Pointer.Root.Child("assessment").Child("units"), new() { ["id"] = adds });
 
     public Knobs As(string other) => new(other, names, lowest, raises, reads);
 
@@ -25,7 +28,7 @@ sealed class Knobs(string id, string[] names, bool lowest, (string Name, decimal
     }
 
     public IEnumerable<DesignChange> Suggest(DeviceContext context) => raises.Select((raise, i) =>
-        DesignPatch.Empty.Set(context.Case.At(context.Case.Record.Observations.First(each => each.Name == raise.Name)), "value", raise.Value)
+        DesignPatch.Empty.Set(context.Case.At(context.Case.Record.Observations.First(each => each.Name == raise.Name)), "value", raise.Value).Then(Added)
             .As($"raise-{i}", Reason.Of("raise", "Raise {name} to {value}.", [], ("name", raise.Name), ("value", raise.Value))));
 }
 

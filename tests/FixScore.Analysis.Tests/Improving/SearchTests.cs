@@ -56,6 +56,15 @@ public sealed class SearchTests
         Assert.Equal(90m, found.Sets[0].Total.Total.Low);
     }
 
+    // Each by itself is fine; two units of one id are not.
+    [Fact]
+    public void Changes_that_leave_a_wrong_record_together_are_not_combined()
+    {
+        var found = Bench.Of([20, 20], "weighted-arithmetic", [new Knobs("t.a", ["t.o0"], false, [("t.o0", 90)], adds: "twin"), new Knobs("t.b", ["t.o1"], false, [("t.o1", 80)], adds: "twin")]).To(80);
+        Assert.Equal((false, true), (found.IsReached, found.IsOptimal));
+        Assert.Equal([20m, 55m], found.Front.Select(set => set.Total.Total.Low));
+    }
+
     [Fact]
     public void With_too_little_effort_a_set_is_put_together_step_by_step()
     {
