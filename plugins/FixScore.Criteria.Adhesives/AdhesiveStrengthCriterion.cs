@@ -16,7 +16,7 @@ namespace FixScore.Criteria.Adhesives;
 /// not bonded has the top of the scale; one of which the record says nothing, or a record without joints, is unknown.</para>
 /// <para>Source: ISO 29862 and ASTM D3330 for peel, ISO 4587 for lap shear; levels and bands are own judgement. Thread safe.</para>
 /// </remarks>
-public sealed class AdhesiveStrengthCriterion : IPartCriterion
+public sealed class AdhesiveStrengthCriterion : IPartCriterion, IDesignAdvisor
 {
     /// <inheritdoc/>
     public CriterionInfo Info { get; } = new(
@@ -43,4 +43,7 @@ public sealed class AdhesiveStrengthCriterion : IPartCriterion
         var worst = new Interval(bonds.Min(bond => bond.Points.Low), bonds.Min(bond => bond.Points.High));
         return Outcome.Scored(worst, [.. bonds.SelectMany(reasons.Of)]) with { Missing = [.. bonds.SelectMany(reasons.Missing).Distinct()] };
     }
+
+    /// <inheritdoc/>
+    public IEnumerable<DesignChange> Suggest(DeviceContext context) => AdhesiveStrengthChanges.Of(context);
 }

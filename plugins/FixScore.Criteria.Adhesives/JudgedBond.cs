@@ -9,7 +9,7 @@ namespace FixScore.Criteria.Adhesives;
 /// <param name="ByForce">Whether a measured force decided within the tolerance.</param>
 sealed record JudgedBond(Bond Bond, Interval Points, JudgedEffort Means, bool ByForce)
 {
-    public static JudgedBond Of(PartContext context, Bond bond)
+    public static JudgedBond Of(CriterionContext context, Bond bond)
     {
         var means = new EffortPoints(context).Of(bond.Effort);
         if (bond.Effort.OnlyDamage) return new(bond, means.Points, means, false);
@@ -19,7 +19,7 @@ sealed record JudgedBond(Bond Bond, Interval Points, JudgedEffort Means, bool By
     }
 
     // A bond whose type is not known may be loaded either way, so that both count; one not measured can be anything.
-    static Interval? PointsOfForce(PartContext context, Bond bond)
+    static Interval? PointsOfForce(CriterionContext context, Bond bond)
     {
         ImmutableArray<Interval?> forces = [.. bond.Loading.Select(loading => loading == Loading.Peel ? bond.PeelN : bond.ShearN)];
         if (forces.All(force => force is null)) return null;

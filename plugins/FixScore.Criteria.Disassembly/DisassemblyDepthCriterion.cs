@@ -15,7 +15,7 @@ namespace FixScore.Criteria.Disassembly;
 /// the shortest stands in.</para>
 /// <para>Source: Regulation (EU) 2023/1669 Annex IV point 5; EN 45554:2020 has the same idea of a step. Thread safe.</para>
 /// </remarks>
-public sealed class DisassemblyDepthCriterion : IPartCriterion
+public sealed class DisassemblyDepthCriterion : IPartCriterion, IDesignAdvisor
 {
     /// <inheritdoc/>
     public CriterionInfo Info { get; } = new(
@@ -35,4 +35,7 @@ public sealed class DisassemblyDepthCriterion : IPartCriterion
             Missing = [.. DisassemblyDepthReasons.Missing(context, facts)],
         };
     }
+
+    /// <inheritdoc/>
+    public IEnumerable<DesignChange> Suggest(DeviceContext context) => DisassemblyDepthChanges.Of(context);
 }

@@ -15,7 +15,7 @@ namespace FixScore.Criteria.Disassembly;
 /// leaves the answer unknown; one that was not proven shortest is judged as found.</para>
 /// <para>Source: Regulation (EU) 2023/1669 Annex I (16) to (19) and Annex IV point 5. Thread safe.</para>
 /// </remarks>
-public sealed class FastenerReuseCriterion : IPartCriterion
+public sealed class FastenerReuseCriterion : IPartCriterion, IDesignAdvisor
 {
     /// <inheritdoc/>
     public CriterionInfo Info { get; } = new(
@@ -36,6 +36,9 @@ public sealed class FastenerReuseCriterion : IPartCriterion
             Missing = [.. FastenerReuseReasons.Missing(context, facts)],
         };
     }
+
+    /// <inheritdoc/>
+    public IEnumerable<DesignChange> Suggest(DeviceContext context) => FastenerReuseChanges.Of(context);
 
     internal static Interval PointsOf(PartContext context, UndoneJoint each) => PointsOf(context, [.. each.Possible]);
 

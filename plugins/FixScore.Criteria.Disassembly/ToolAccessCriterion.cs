@@ -15,7 +15,7 @@ namespace FixScore.Criteria.Disassembly;
 /// not proven shortest is judged as found.</para>
 /// <para>Source: Regulation (EU) 2023/1669 Annex I (42) to (44) and Annex IV point 5. Thread safe.</para>
 /// </remarks>
-public sealed class ToolAccessCriterion : IPartCriterion
+public sealed class ToolAccessCriterion : IPartCriterion, IDesignAdvisor
 {
     /// <inheritdoc/>
     public CriterionInfo Info { get; } = new(
@@ -35,6 +35,9 @@ public sealed class ToolAccessCriterion : IPartCriterion
             Missing = [.. ToolAccessReasons.Missing(context, facts)],
         };
     }
+
+    /// <inheritdoc/>
+    public IEnumerable<DesignChange> Suggest(DeviceContext context) => ToolAccessChanges.Of(context);
 
     internal static Interval PointsOf(PartContext context, IEnumerable<ToolLevel> possible) =>
         context.Points(ToolAccessOptions.Levels, possible.Select(Word.Of));

@@ -13,7 +13,7 @@ namespace FixScore.Criteria.Documentation;
 /// <para>Source: the kinds of information follow Annex II of Regulation (EU) 2023/1670; points and factors are own
 /// judgement. Thread safe.</para>
 /// </remarks>
-public sealed class DocumentationCriterion : IDeviceCriterion
+public sealed class DocumentationCriterion : IDeviceCriterion, IDesignAdvisor
 {
     /// <inheritdoc/>
     public CriterionInfo Info { get; } = new(
@@ -34,6 +34,9 @@ public sealed class DocumentationCriterion : IDeviceCriterion
         var reasons = new DocumentationReasons(context.Case);
         return Outcome.Scored(Mean(subjects), [.. subjects.Select(reasons.Of)]) with { Missing = [.. subjects.SelectMany(reasons.Missing)] };
     }
+
+    /// <inheritdoc/>
+    public IEnumerable<DesignChange> Suggest(DeviceContext context) => DocumentationChanges.Of(context);
 
     static Interval Mean(ImmutableArray<JudgedSubject> subjects) => new(
         subjects.Sum(subject => subject.Points.Low) / subjects.Length,

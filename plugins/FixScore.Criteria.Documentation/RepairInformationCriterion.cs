@@ -16,7 +16,7 @@ namespace FixScore.Criteria.Documentation;
 /// <para>Source: Regulation (EU) 2023/1669 Annex IV point 5, score for repair information; subjects: Regulation (EU) 2023/1670
 /// Annex II B and D 1.1(2)(e). Thread safe.</para>
 /// </remarks>
-public sealed class RepairInformationCriterion : IDeviceCriterion
+public sealed class RepairInformationCriterion : IDeviceCriterion, IDesignAdvisor
 {
     /// <inheritdoc/>
     public CriterionInfo Info { get; } = new(
@@ -40,4 +40,7 @@ public sealed class RepairInformationCriterion : IDeviceCriterion
             Missing = [.. facts.Subjects.SelectMany(reasons.Missing)],
         };
     }
+
+    /// <inheritdoc/>
+    public IEnumerable<DesignChange> Suggest(DeviceContext context) => RepairInformationChanges.Of(context);
 }

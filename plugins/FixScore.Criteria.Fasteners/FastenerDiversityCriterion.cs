@@ -12,7 +12,7 @@ namespace FixScore.Criteria.Fasteners;
 /// <para>Source: M. O. Hill, "Diversity and evenness: a unifying notation and its consequences", Ecology 54 (1973) 427-432;
 /// the use for screws and the points are own judgement. Thread safe.</para>
 /// </remarks>
-public sealed class FastenerDiversityCriterion : IDeviceCriterion
+public sealed class FastenerDiversityCriterion : IDeviceCriterion, IDesignAdvisor
 {
     /// <inheritdoc/>
     public CriterionInfo Info { get; } = new(
@@ -36,4 +36,7 @@ public sealed class FastenerDiversityCriterion : IDeviceCriterion
             Missing = reasons.Missing(facts),
         };
     }
+
+    /// <inheritdoc/>
+    public IEnumerable<DesignChange> Suggest(DeviceContext context) => FastenerDiversityChanges.Of(context);
 }

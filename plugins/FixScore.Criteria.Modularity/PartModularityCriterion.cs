@@ -12,7 +12,7 @@ namespace FixScore.Criteria.Modularity;
 /// joints the record says nothing may connect in any way. Without joints the group is not known, and so the answer is not.</para>
 /// <para>Source: own judgement, no source. Thread safe.</para>
 /// </remarks>
-public sealed class PartModularityCriterion : IPartCriterion
+public sealed class PartModularityCriterion : IPartCriterion, IDesignAdvisor
 {
     /// <inheritdoc/>
     public CriterionInfo Info { get; } = new(
@@ -34,6 +34,9 @@ public sealed class PartModularityCriterion : IPartCriterion
             Missing = [.. reasons.Missing(facts)],
         };
     }
+
+    /// <inheritdoc/>
+    public IEnumerable<DesignChange> Suggest(DeviceContext context) => PartModularityChanges.Of(context);
 
     static Interval PointsOfConnection(PartContext context, PartModularityFacts facts)
     {

@@ -15,7 +15,7 @@ namespace FixScore.Criteria.Pairing;
 /// <para>Not applicable to inert parts and to the main board with what is replaced with it. Unknown when the part was never
 /// tried and no demand is recorded.</para>
 /// </remarks>
-public sealed class SoftwarePairingCriterion : IPartCriterion
+public sealed class SoftwarePairingCriterion : IPartCriterion, IDesignAdvisor
 {
     /// <inheritdoc/>
     public CriterionInfo Info { get; } = new(
@@ -37,6 +37,9 @@ public sealed class SoftwarePairingCriterion : IPartCriterion
             return Outcome.Unknown(SoftwarePairingReasons.AnyTrial(source, part), SoftwarePairingReasons.Demand(source, part));
         return Scored(context, facts);
     }
+
+    /// <inheritdoc/>
+    public IEnumerable<DesignChange> Suggest(DeviceContext context) => SoftwarePairingChanges.Of(context);
 
     static Outcome Scored(PartContext context, SoftwarePairingFacts facts)
     {

@@ -16,7 +16,7 @@ namespace FixScore.Criteria.Spares;
 /// <para>Source: Regulation (EU) 2023/1669 Annex IV point 5, score for spare parts; that a missing spare has no level is our
 /// reading. Thread safe.</para>
 /// </remarks>
-public sealed class SpareAvailabilityCriterion : IDeviceCriterion
+public sealed class SpareAvailabilityCriterion : IDeviceCriterion, IDesignAdvisor
 {
     /// <inheritdoc/>
     public CriterionInfo Info { get; } = new(
@@ -41,6 +41,9 @@ public sealed class SpareAvailabilityCriterion : IDeviceCriterion
             Missing = [.. facts.Roles.SelectMany(reasons.Missing), .. reasons.MissingJoints(facts)],
         };
     }
+
+    /// <inheritdoc/>
+    public IEnumerable<DesignChange> Suggest(DeviceContext context) => SpareAvailabilityChanges.Of(context);
 
     static Interval PointsOf(DeviceContext context, Rung? reached)
     {

@@ -14,7 +14,7 @@ namespace FixScore.Criteria.Spares;
 /// <para>Source: 7 years, 5 and 10 working days: Regulation (EU) 2023/1670 Annex II B and D 1.1(1) and (3); all else is own
 /// judgement. Thread safe.</para>
 /// </remarks>
-public sealed class SpareTermsCriterion : IPartCriterion
+public sealed class SpareTermsCriterion : IPartCriterion, IDesignAdvisor
 {
     /// <inheritdoc/>
     public CriterionInfo Info { get; } = new(
@@ -38,4 +38,7 @@ public sealed class SpareTermsCriterion : IPartCriterion
             Missing = [.. reasons.Missing(facts)],
         };
     }
+
+    /// <inheritdoc/>
+    public IEnumerable<DesignChange> Suggest(DeviceContext context) => SpareTermsChanges.Of(context);
 }

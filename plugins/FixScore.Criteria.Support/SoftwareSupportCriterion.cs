@@ -12,7 +12,7 @@ namespace FixScore.Criteria.Support;
 /// <para>Source: Regulation (EU) 2023/1669 Annex IV point 5, score for software updates. It is silent on fractions of years:
 /// dropping them is the cautious reading. Thread safe.</para>
 /// </remarks>
-public sealed class SoftwareSupportCriterion : IDeviceCriterion
+public sealed class SoftwareSupportCriterion : IDeviceCriterion, IDesignAdvisor
 {
     /// <inheritdoc/>
     public CriterionInfo Info { get; } = new(
@@ -32,4 +32,7 @@ public sealed class SoftwareSupportCriterion : IDeviceCriterion
         var points = new YearPoints(context).Of(facts.Years);
         return Outcome.Scored(points, [SoftwareSupportReasons.Shortest(facts, points), .. SoftwareSupportReasons.Counting(facts)]) with { Missing = [.. missing] };
     }
+
+    /// <inheritdoc/>
+    public IEnumerable<DesignChange> Suggest(DeviceContext context) => SoftwareSupportChanges.Of(context);
 }

@@ -25,6 +25,11 @@ public sealed partial class Files_tests
         Assert.Empty(families.SelectMany(Lacking));
     }
 
+    [Fact]
+    public void What_a_criterion_suggests_stands_beside_it() =>
+        Assert.Empty(House.Plugins.SelectMany(room => Names(room).Where(name => name.EndsWith("Changes", StringComparison.Ordinal))
+            .Where(name => !Names(room).Contains(name[..^"Changes".Length] + "Criterion"))));
+
     [Theory]
     [InlineData("Plugin")]
     [InlineData("Requirements")]

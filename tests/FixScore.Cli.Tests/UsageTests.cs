@@ -14,6 +14,7 @@ public sealed class UsageTests
     [InlineData("'2026-02-30' is not a day. Write it as YYYY-MM-DD", "new", "record", "--date", "2026-02-30")]
     [InlineData("'stesp' is no word for --cost. Did you mean 'steps'?", "route", "x.json", "--cost", "stesp")]
     [InlineData("'0' is not a whole number above 0 that --effort can take.", "route", "x.json", "--effort", "0")]
+    [InlineData("Option '--to' is required.", "improve", "x.json", "--profile", "p")]
     [InlineData("Standard input (-) can be read only once.", "validate", "-", "-")]
     public void A_slip_says_what_was_probably_meant(string says, params string[] arguments)
     {

@@ -17,7 +17,7 @@ namespace FixScore.Criteria.Tests;
 /// <summary>The laws that every criterion keeps, checked by the kit that authors of criteria use.</summary>
 public sealed class Conformance_tests
 {
-    static readonly Catalogue Installed =
+    internal static readonly Catalogue Installed =
         Catalogue.Of(
             new FastenersPlugin(), new AdhesivesPlugin(), new ModularityPlugin(), new PairingPlugin(), new DocumentationPlugin(),
             new SparesPlugin(), new SupportPlugin(), new DisassemblyPlugin(), new TimePlugin(), new CostPlugin(), new SafetyPlugin(), new LocksPlugin());

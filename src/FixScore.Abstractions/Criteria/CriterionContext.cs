@@ -33,6 +33,8 @@ public abstract class CriterionContext
     /// <exception cref="ArgumentException">The criterion did not declare the option, or no word is possible.</exception>
     public Interval Points(Option<Levels> levels, params IEnumerable<string> possible) => Get(levels).Of(possible, NoLevel);
 
+    private protected OptionValues Values => options;
+
     Interval NoLevel => options.Find(Options.NoLevel) is WhenNoLevel.Lowest ? Scale.Min : Scale.Whole;
 }
 
@@ -42,7 +44,17 @@ public abstract class CriterionContext
 /// <param name="options">Values of the criterion's options.</param>
 /// <param name="cancellation">Cancels the whole run.</param>
 public sealed class DeviceContext(TeardownCase source, Scale scale, OptionValues options, CancellationToken cancellation = default)
-    : CriterionContext(source, scale, options, cancellation);
+    : CriterionContext(source, scale, options, cancellation)
+{
+    /// <summary>For advice of a part criterion: the roles it is judged among; empty for all. A judgement of the device has none.</summary>
+    public ImmutableArray<string> Roles { get; init; } = [];
+
+    /// <summary>The parts with one of <see cref="Roles"/>, in the order of the record.</summary>
+    public IEnumerable<Part> JudgedParts => Case.Record.Parts.Where(part => Roles.IsEmpty || Roles.Contains(part.Role));
+
+    /// <summary>For advice of a part criterion: what it is handed to judge a part of the record, with the same scale and options.</summary>
+    public PartContext For(Part part) => new(Case, Scale, Values, part, Roles.IsEmpty ? [.. Case.Record.Parts.Select(each => each.Role).Distinct(StringComparer.Ordinal)] : Roles, Cancellation);
+}
 
 /// <summary>What a part criterion is handed.</summary>
 /// <param name="source">The case.</param>

@@ -31,7 +31,13 @@ public interface IPartCriterion : ICriterion
 /// <summary>Optional: design changes that could raise this criterion's score.</summary>
 public interface IDesignAdvisor
 {
-    /// <summary>Changes worth trying on the record's device, each a patch of the record.</summary>
+    /// <summary>Changes worth trying on the record's device, each a patch of the record as <c>RecordFile</c> writes it.</summary>
+    /// <remarks>
+    /// Only what makes sense for this record and is not so already. Each change by itself applies cleanly, leaves a valid
+    /// record and never lowers the low end of this criterion's score. Always the same changes, in the same order. A patch
+    /// is a what-if: it says what a record of the changed device would say, nothing about the device that was taken apart.
+    /// </remarks>
+    /// <param name="context">The case, the scale and the options; for a part criterion the roles it is judged among as well.</param>
     IEnumerable<DesignChange> Suggest(DeviceContext context);
 }
 

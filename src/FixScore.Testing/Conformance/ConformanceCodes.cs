@@ -60,6 +60,15 @@ public static class ConformanceCodes
     /// <summary>The better of two records got less.</summary>
     public const string NotMonotone = "not-monotone";
 
+    /// <summary>A suggested change has no slug of its own for an id, or its patch does not apply.</summary>
+    public const string AdviceMalformed = "advice-malformed";
+
+    /// <summary>A suggested change makes the record wrong.</summary>
+    public const string AdviceInvalid = "advice-invalid";
+
+    /// <summary>A suggested change lowers the criterion's own score.</summary>
+    public const string AdviceLowers = "advice-lowers";
+
     /// <summary>No sample made it give a score, so that the other laws were hardly tried: add samples.</summary>
     public const string NeverScored = "never-scored";
 }

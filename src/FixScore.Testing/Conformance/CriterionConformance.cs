@@ -3,7 +3,7 @@ namespace FixScore.Testing;
 /// <summary>Checks that a criterion keeps the laws on which every score rests.</summary>
 /// <remarks>
 /// <para>It describes itself; it never throws; it stays inside the scale; it says why, at places the record has; it gives
-/// the same answer again, in any culture and on any thread; better records get no less; and knowing less of what it reads
+/// the same answer again, in any culture and on any thread; better records get no less; what it suggests applies and never lowers its own score; and knowing less of what it reads
 /// only widens the score, where unknown is the whole scale and a question that does not arise may become anything.</para>
 /// <para>Laws are tried on samples, so an empty report is evidence, not proof. The same criterion and options give the
 /// same report, unless the criterion itself does not. Sets the culture of the calling thread for a while. Thread safe.</para>
@@ -25,6 +25,7 @@ public static class CriterionConformance
         SamenessLaws.Check(bench);
         WideningLaws.Check(bench);
         MonotoneLaws.Check(bench);
+        AdviceLaws.Check(bench);
         return new(criterion.Info.Id, bench.Findings);
     }
 

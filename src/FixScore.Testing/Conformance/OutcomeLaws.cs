@@ -33,7 +33,7 @@ static partial class OutcomeLaws
         }
     }
 
-    static void CheckReason(Bench bench, Sample sample, Reason reason)
+    public static void CheckReason(Bench bench, Sample sample, Reason reason)
     {
         if (!RecordIds.IsSlug(reason.Code))
             bench.Report(ConformanceCodes.ReasonMalformed, sample.Name, "The code '{code}' is not a slug.", ("code", reason.Code));

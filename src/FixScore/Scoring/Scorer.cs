@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FixScore.Records;
 using FixScore.Scoring;
 
 namespace FixScore;
@@ -35,6 +36,20 @@ public static class Scorer
         return new DocumentBuilder(document, profile, mode, result).Build([.. evaluation.Faults], readings);
     }
 
+    /// <summary>The total alone, without a document: for searches that score a device many times. Readings are not tried.</summary>
+    /// <param name="record">The record.</param>
+    /// <param name="profile">The rules.</param>
+    /// <param name="cancellation">Cancels the run.</param>
+    /// <exception cref="ProfileMismatchException">The profile is not for such a device.</exception>
+    /// <exception cref="CriterionFaultException">A criterion failed; names all that did.</exception>
+    public static ScoreTotal Total(TeardownRecord record, Profile profile, CancellationToken cancellation = default)
+    {
+        if (ProfileMismatchException.For(record.Device, profile) is { } mismatch) throw mismatch;
+        var evaluation = new Evaluation(profile, new RecordCase(record, cancellation), cancellation);
+        var result = new Result(profile, evaluation.Run());
+        return evaluation.Faults.Count > 0 ? throw new CriterionFaultException([.. evaluation.Faults]) : new(result.Total, result.Shown, result.Class);
+    }
+
     static ImmutableArray<ScoreReading> ReadingsOf(Profile profile, TeardownCase source, Result taken, CancellationToken cancellation) =>
         [.. profile.Readings.Select(reading =>
         {
@@ -44,3 +59,9 @@ public static class Scorer
                 others.Any(other => !other.Result.LooksLike(taken)));
         })];
 }
+
+/// <summary>A total without what explains it.</summary>
+/// <param name="Total">The total.</param>
+/// <param name="Shown">The same rounded as the profile shows it.</param>
+/// <param name="Class">Classes of both ends; <c>null</c> when the profile has none.</param>
+public sealed record ScoreTotal(Interval Total, Interval Shown, ClassRange? Class);
