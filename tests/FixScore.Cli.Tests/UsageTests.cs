@@ -49,6 +49,6 @@ public sealed class UsageTests
 
     // Commands that are not there must not look as if they were.
     [Theory]
-    [InlineData("compare")]
+    [InlineData("report")]
     public void Commands_of_later_versions_are_unknown(string command) => Assert.StartsWith($"There is no command '{command}'.", Fixscore.Run(command).Error, StringComparison.Ordinal);
 }

@@ -30,7 +30,7 @@ public sealed record Improvement
     /// </summary>
     public required ImmutableArray<ImprovementSet> Sets { get; init; }
 
-    /// <summary>Whether the search came to its end: the sets are smallest and all, or no set of the candidates reaches the target.</summary>
+    /// <summary>Whether the search came to its end: the sets are smallest and all, or no set of the candidates reaches the target. Never with more than 128 candidates: only the first 128 are tried.</summary>
     public required bool IsOptimal { get; init; }
 
     /// <summary>No set with fewer changes than this reaches the target; <c>null</c> when no set at all does.</summary>

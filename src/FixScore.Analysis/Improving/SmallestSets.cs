@@ -22,7 +22,7 @@ sealed class SmallestSets(WhatIf whatIf, Profile profile, Target target)
             Target = target,
             Now = front[0].Total,
             Sets = [.. reaching.OrderByDescending(each => each.Total.Total.Low).ThenByDescending(each => FirstFirst(each.Set)).Select(Described)],
-            IsOptimal = isOver,
+            IsOptimal = isOver && found.AreAll,
             LowerBound = lowerBound,
             Front = [.. front.Select(Described)],
             Candidates = whatIf.Candidates,

@@ -8,8 +8,9 @@ namespace FixScore.Analysis.Improving;
 /// <param name="Candidates">Changes that apply, each patch once.</param>
 /// <param name="Unusable">Ids of those that do not.</param>
 /// <param name="Without">Criteria that suggest nothing.</param>
+/// <param name="AreAll">Whether none had to be left out for their number; sets of them are bits of one word.</param>
 /// <param name="AreRead">Whether each criterion says that it reads what its suggestions change.</param>
-sealed record Suggestions(ImmutableArray<CandidateChange> Candidates, ImmutableArray<string> Unusable, ImmutableArray<string> Without, bool AreRead)
+sealed record Suggestions(ImmutableArray<CandidateChange> Candidates, ImmutableArray<string> Unusable, ImmutableArray<string> Without, bool AreRead, bool AreAll)
 {
     public static Suggestions Of(TeardownRecord record, Profile profile, CancellationToken cancellation)
     {
@@ -22,7 +23,8 @@ sealed record Suggestions(ImmutableArray<CandidateChange> Candidates, ImmutableA
             .ToDictionary(info => info.Id, StringComparer.Ordinal);
         return new([.. usable[true].Take(Choices.Most)], [.. usable[false].Select(each => each.Id)],
             [.. criteria.Where(id => !all.Any(each => each.Id.StartsWith(id + "/", StringComparison.Ordinal)))],
-            usable[true].All(each => Places.Of(each).MayMatterTo(readers[each.Id.Split('/')[0]])));
+            usable[true].All(each => Places.Of(each).MayMatterTo(readers[each.Id.Split('/')[0]])),
+            usable[true].Count() <= Choices.Most);
     }
 
     static IEnumerable<CandidateChange> Of(TeardownCase source, LeafNode leaf, Over? over, CancellationToken cancellation)
