@@ -91,21 +91,27 @@ sealed class CommandSession
     }
 
     /// <summary>Reads a record; prints its problems; <c>null</c> when it cannot be used.</summary>
-    public RecordDocument? ReadRecord(string path)
+    public RecordDocument? ReadRecord(string path) => ReadRecordText(path).Document;
+
+    /// <summary>The same, with the text it was read from.</summary>
+    public (RecordDocument? Document, Input Input) ReadRecordText(string path)
     {
         var input = Read(path);
         var result = CheckRecord(input);
         Problems.Print(input.Name, result.Problems);
-        return result.Value;
+        return (result.Value, input);
     }
 
     /// <summary>Finds or reads a profile; prints its problems; <c>null</c> when it cannot be used.</summary>
-    public Profile? ReadProfile(string nameOrFile)
+    public Profile? ReadProfile(string nameOrFile) => ReadProfileText(nameOrFile).Profile;
+
+    /// <summary>The same, with the text it was read from.</summary>
+    public (Profile? Profile, ReadOnlyMemory<byte> Text) ReadProfileText(string nameOrFile)
     {
         var input = Library.Find(nameOrFile) is { } entry ? new Input(entry.From, entry.Text) : ProfileInput(nameOrFile);
         var result = ProfileFile.Read(input.Bytes, Catalogue, Library);
         Problems.Print(input.Name, result.Problems);
-        return result.Value;
+        return (result.Value, input.Bytes);
     }
 
     /// <summary>Whether a profile is for such a device; prints why when it is not.</summary>

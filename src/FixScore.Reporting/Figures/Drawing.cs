@@ -1,7 +1,7 @@
+using System.Collections.Immutable;
 using System.Text;
 using OxyPlot;
 using OxyPlot.Axes;
-using OxyPlot.Legends;
 
 namespace FixScore.Reporting.Figures;
 
@@ -24,13 +24,14 @@ static class Drawing
         TextColor = OxyColor.FromRgb(0x22, 0x22, 0x22), Background = OxyColors.White,
     };
 
-    public static CategoryAxis Names(AxisPosition position, IEnumerable<string> names, bool reversed = false) => new()
+    /// <summary>Room for the longest of some texts. Letters are taken as wide as common sans serif ones: no font is at hand to measure, so that the bytes are the same everywhere.</summary>
+    public static double RoomFor(IEnumerable<string> texts) => 16 + (7.4 * texts.Select(text => Short(text).Length).DefaultIfEmpty(0).Max());
+
+    public static CategoryAxis Names(AxisPosition position, ImmutableArray<string> names, bool reversed = false, double more = 0) => new()
     {
-        Position = position, ItemsSource = names.Select(Short).ToList(), GapWidth = 0.5, IsTickCentered = true, TickStyle = TickStyle.None,
+        Minimum = -0.5, Maximum = names.Length - 0.5 + more, Position = position, ItemsSource = names.Select(Short).ToList(), GapWidth = 0.5, IsTickCentered = true, TickStyle = TickStyle.None,
         StartPosition = reversed ? 1 : 0, EndPosition = reversed ? 0 : 1,
     };
-
-    public static Legend Legend => new() { LegendPosition = LegendPosition.RightTop, LegendPlacement = LegendPlacement.Outside, LegendBorderThickness = 0 };
 
     public static byte[] Svg(PlotModel model, int width, int height)
     {
@@ -40,5 +41,5 @@ static class Drawing
         return Encoding.UTF8.GetBytes(text);
     }
 
-    static string Short(string name) => name.Length <= 28 ? name : name[..27] + "…";
+    public static string Short(string name) => name.Length <= 28 ? name : name[..27] + "…";
 }

@@ -6,7 +6,7 @@ namespace FixScore.Scoring;
 /// <summary>Makes the score document of an evaluation.</summary>
 sealed class DocumentBuilder(RecordDocument record, Profile profile, ScoringMode mode, Result result)
 {
-    static readonly string Kernel = CatalogueBuilder.VersionOf(typeof(DocumentBuilder).Assembly);
+    public static readonly string Kernel = CatalogueBuilder.VersionOf(typeof(DocumentBuilder).Assembly);
 
     readonly Shares shares = new(result.Root);
     readonly Headroom headroom = new(result.Root, result.Gates);

@@ -17,6 +17,9 @@ public enum ScoringMode
 /// <summary>Judges a record by a profile. Thread safe; the same input gives the same score, everywhere.</summary>
 public static class Scorer
 {
+    /// <summary>Version of the kernel, without build metadata, as score documents name it.</summary>
+    public static string KernelVersion => DocumentBuilder.Kernel;
+
     /// <summary>Scores a record.</summary>
     /// <param name="document">The record.</param>
     /// <param name="profile">The rules.</param>

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using FixScore.Analysis.Comparing;
+using FixScore.Cli.Files;
 using FixScore.Cli.Installed;
 using FixScore.Cli.Terminal;
+using FixScore.Reporting.Paper;
 
 namespace FixScore.Cli.Commands.Compare;
 
@@ -17,41 +19,45 @@ sealed class CompareCommand : AppCommand
     readonly Option<TableScale?> scale = WordOption.Optional<TableScale>("--scale", "How the table's columns become comparable; goalposts where it has them, else extremes.");
     readonly Option<OrderRule?> rule = WordOption.Optional<OrderRule>("--rule", "Only this rule for the table; several unless given.");
 
+    readonly Option<string?> paper = new("--paper") { Description = "Write a folder for a paper: tables, figures, methods, sources, and the command that makes it again.", HelpName = "DIR" };
+
     public CompareCommand() : base("compare", "Says how much a ranking depends on the rules.",
         "compare slate-2.json slate-3.json --profile owner-first --profile workshop-first", "compare --table bidders.csv --scale extremes --json")
     {
         Add(records);
-        foreach (var option in (Option[])[profileNames, table, scale, rule]) Add(option);
+        foreach (var option in (Option[])[profileNames, table, scale, rule, paper]) Add(option);
         profileNames.CompletionSources.Add(_ => Installation.ProfileNames);
     }
 
     public override int Run(CommandSession session)
     {
-        var compared = session.Parsed.GetValue(table) is { } path ? OfTable(session, path) : OfRecords(session);
+        var compared = session.Parsed.GetValue(table) is { } path ? OfTable(session, path) : new ComparedRecords(session).Of(session.Parsed.GetValue(records)!, session.Parsed.GetValue(profileNames) ?? []);
         if (compared is null) return ExitCode.InvalidInput;
         if (session.AsJson) session.Write(null, CompareJson.Of(compared));
         else new CompareView(session.Canvas, session.Culture).Show(compared);
+        if (session.Parsed.GetValue(paper) is { } folder) WritePaper(session, compared, folder);
         return ExitCode.Done;
     }
 
-    Compared? OfRecords(CommandSession session)
+    void WritePaper(CommandSession session, Compared compared, string folder)
     {
-        var paths = session.Parsed.GetValue(records)!;
-        var names = session.Parsed.GetValue(profileNames) ?? [];
-        if (paths.Length < 2) throw new UsageException("There is nothing to compare: name two records at least, or a --table.");
-        if (names.Length == 0) throw new UsageException("Name a --profile at least, and two to compare profiles.");
-        var profiles = names.Select(session.ReadProfile).ToArray();
-        var read = paths.Select(record => (Path: record, Document: session.ReadRecord(record))).ToArray();
-        if (profiles.Any(profile => profile is null) || read.Any(record => record.Document is null)) return null;
-        // Every record that a profile is not for is named, not only the first.
-        if (profiles.Sum(profile => read.Count(record => !session.Fits(record.Path, record.Document!, profile!))) > 0) return null;
-        if (read.GroupBy(record => record.Document!.Record.Id).FirstOrDefault(same => same.Count() > 1) is { } twice)
-            throw new UsageException($"The record '{twice.Key}' stands twice. Assessors of one device are compared otherwise.");
-        using var progress = Progress.Start(session, "Comparing");
-        ImmutableArray<RecordDocument> documents = [.. read.Select(record => record.Document!)];
-        return new([.. documents.Select(document => $"{document.Record.Device.Maker} {document.Record.Device.Model}")], "profile",
-            ProfileComparison.Of(documents, [.. profiles.Select(profile => profile!)], cancellation: session.Cancellation));
+        var files = PaperFolder.Of(new(
+            compared.Result, compared.Names, compared.Records, [.. compared.Profiles, .. compared.Bases], [], [], Command(session, compared), Scorer.KernelVersion));
+        OutputFolder.Write(folder, files);
+        if (!session.AsJson) session.Canvas.Line($"{files.Length} files written to {folder}; METHODS.md says how to make them again.");
     }
+
+    // The same comparison from inside the folder.
+    string Command(CommandSession session, Compared compared) => string.Join(' ',
+    [
+        "fixscore compare",
+        .. compared.Profiles.IsEmpty ? ["--table records/table.csv"] : compared.Records.Select(record => $"records/{record.Name}"),
+        .. compared.Profiles.Select(profile => $"--profile profiles/{profile.Name}"),
+        .. compared.Profiles.IsEmpty ? [] : (string[])["--profiles profiles"],
+        .. session.Parsed.GetValue(scale) is { } asked ? [$"--scale {Word.Of(asked)}"] : (string[])[],
+        .. session.Parsed.GetValue(rule) is { } only ? [$"--rule {Word.Of(only)}"] : (string[])[],
+        "--paper again",
+    ]);
 
     Compared? OfTable(CommandSession session, string path)
     {
@@ -64,6 +70,6 @@ sealed class CompareCommand : AppCommand
         foreach (var obstacle in obstacles) session.Problems.Print(input.Name, obstacle);
         if (comparable is null) return null;
         ImmutableArray<OrderRule> rules = session.Parsed.GetValue(rule) is { } asked ? [asked] : TableScales.UsualRules(comparable);
-        return new(comparable.Units, "rule", RuleComparison.Of(comparable, given.Weights, rules));
+        return new(comparable.Units, "rule", RuleComparison.Of(comparable, given.Weights, rules), [new("table.csv", input.Bytes, "the table compared")], [], []);
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FixScore.Analysis.Comparing;
+using FixScore.Reporting.Paper;
 
 namespace FixScore.Cli.Commands.Compare;
 
@@ -7,4 +8,9 @@ namespace FixScore.Cli.Commands.Compare;
 /// <param name="Names">Names of the devices or units for people.</param>
 /// <param name="What">What stands in the columns: profiles or rules.</param>
 /// <param name="Result">The comparison.</param>
-sealed record Compared(ImmutableArray<string> Names, string What, ProfileComparison Result);
+/// <param name="Records">The texts compared: records, or the table.</param>
+/// <param name="Profiles">Texts of the profiles; empty for a table.</param>
+/// <param name="Bases">Texts of the profiles that these extend.</param>
+sealed record Compared(
+    ImmutableArray<string> Names, string What, ProfileComparison Result,
+    ImmutableArray<PaperSource> Records, ImmutableArray<PaperSource> Profiles, ImmutableArray<PaperSource> Bases);
