@@ -32,6 +32,14 @@ public sealed class Sameness_tests
         ("FixScore.Reading.Profiles.OverReader uses System.Collections.Generic.Dictionary`2.get_Keys", "words of a hint, in the order of the profile: nothing is removed"),
         ("FixScore.CriterionFaultException uses System.Environment.get_NewLine", "text of an exception, never part of a document"),
         ("FixScore.InvalidDocumentException uses System.Environment.get_NewLine", "text of an exception, never part of a document"),
+        ("FixScore.Pairing.PartPosterior uses floating point", "probabilities after trials, of which no score is made: only + - x / in a fixed order, and square roots, which IEEE 754 defines"),
+        ("FixScore.Pairing.Posterior.Enumeration uses floating point", "probabilities after trials, of which no score is made: only + - x / in a fixed order, and square roots, which IEEE 754 defines"),
+        ("FixScore.Pairing.Posterior.Factor uses floating point", "probabilities after trials, of which no score is made: only + - x / in a fixed order, and square roots, which IEEE 754 defines"),
+        ("FixScore.Pairing.Posterior.Reckoning uses floating point", "probabilities after trials, of which no score is made: only + - x / in a fixed order, and square roots, which IEEE 754 defines"),
+        ("FixScore.Pairing.Posterior.Sampling uses floating point", "probabilities after trials, of which no score is made: only + - x / in a fixed order, and square roots, which IEEE 754 defines"),
+        ("FixScore.Pairing.Posterior.Sampling uses System.Math.Sqrt", "probabilities after trials, of which no score is made: only + - x / in a fixed order, and square roots, which IEEE 754 defines"),
+        ("FixScore.Pairing.Posterior.SplitMix uses floating point", "probabilities after trials, of which no score is made: only + - x / in a fixed order, and square roots, which IEEE 754 defines"),
+        ("FixScore.RecordLines uses System.Threading.Tasks.Parallel.For", "each line has its place in a list: the order of results is that of the lines"),
     ];
 
     /// <summary>Not written by anyone: the compiler puts it into every method with <c>yield</c>.</summary>

@@ -42,6 +42,25 @@ sealed class BruteForce
         where Enumerable.Range(0, 1 << Parts.Length).Where(tied => said.All(each => each.Holds(tied))).All(tied => (tied & parts) != 0)
         select flag.Flag;
 
+    /// <summary>How well all statements go with a set of parts, when checks can mislead.</summary>
+    public double Likelihood(int tied, NoiseModel noise)
+    {
+        var product = 1.0;
+        foreach (var each in statements)
+        {
+            var rates = each.Flag is not null ? [noise.Of(each.Flag.Function)] : trials[each.Trial].Checks.Where(check => Kind(check) == '+').Select(check => noise.Of(check.Function)).ToArray();
+            var (missed, stray) = ((double)rates.Max(rate => rate.FalseClean), (double)rates.Max(rate => rate.FalseFlag));
+            product *= (each.Flag is not null, each.Holds(tied)) switch
+            {
+                (true, true) => 1 - missed,
+                (true, false) => stray,
+                (false, true) => 1 - stray,
+                (false, false) => missed,
+            };
+        }
+        return product;
+    }
+
     public int TrialMask(IEnumerable<string> ids) => ids.Sum(id => 1 << Array.FindIndex(trials, trial => trial.Id == id));
 
     public string[] SmallestContradictions()

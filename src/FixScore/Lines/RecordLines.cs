@@ -18,7 +18,7 @@ public static class RecordLines
     /// <param name="select">Makes what is wanted of a line; runs on several threads at once.</param>
     /// <param name="catalogue">Whose record checks run; <c>null</c> for none.</param>
     /// <param name="mode">What a failing criterion does to its line.</param>
-    /// <param name="threads">The most lines judged at once; the number of cores when 0.</param>
+    /// <param name="threads">The most lines judged at once; as many as there are cores when 0.</param>
     /// <param name="cancellation">Cancels the run.</param>
     /// <exception cref="IOException">The stream cannot be read.</exception>
     public static IEnumerable<T> Score<T>(
@@ -26,7 +26,7 @@ public static class RecordLines
         ScoringMode mode = ScoringMode.Strict, int threads = 0, CancellationToken cancellation = default)
     {
         var (reader, judge) = (new LineReader(input), new LineJudge(profile, catalogue, mode, cancellation));
-        var parallel = new ParallelOptions { CancellationToken = cancellation, MaxDegreeOfParallelism = threads > 0 ? threads : Environment.ProcessorCount };
+        var parallel = new ParallelOptions { CancellationToken = cancellation, MaxDegreeOfParallelism = threads > 0 ? threads : -1 };
         while (Batch(reader) is { Count: > 0 } batch)
         {
             var results = new T[batch.Count];
