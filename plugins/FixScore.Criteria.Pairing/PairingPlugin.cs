@@ -1,12 +1,13 @@
 using FixScore.Pairing;
+using FixScore.Pairing.Ties;
 
 [assembly: FixScore.Plugin<FixScore.Criteria.Pairing.PairingPlugin>]
 
 namespace FixScore.Criteria.Pairing;
 
-/// <summary>Offers the criterion <c>software-pairing</c> and the check of records <c>swap-trials-agree</c>.</summary>
+/// <summary>Offers the criterion <c>software-pairing</c> and the checks of records <c>swap-trials-agree</c> and <c>swap-trials-ties</c>.</summary>
 public sealed class PairingPlugin : IPlugin
 {
     /// <inheritdoc/>
-    public void Register(IPluginRegistry registry) => registry.Add(new SoftwarePairingCriterion()).Add(new PairingCheck());
+    public void Register(IPluginRegistry registry) => registry.Add(new SoftwarePairingCriterion()).Add(new PairingCheck()).Add(new TieCheck());
 }

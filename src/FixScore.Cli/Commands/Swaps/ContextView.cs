@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FixScore.Cli.Commands.Routing;
 using FixScore.Cli.Terminal;
 using FixScore.Pairing;
@@ -7,7 +8,7 @@ namespace FixScore.Cli.Commands.Swaps;
 using Verdict = FixScore.Pairing.Verdict;
 
 /// <summary>What the trials of one context prove: the trials, a table of parts, what stays open, what cannot be right.</summary>
-sealed class ContextView(Canvas canvas, ContextVerdicts context)
+sealed class ContextView(Canvas canvas, ContextVerdicts context, ImmutableArray<SettlingTrial> settling)
 {
     static readonly Verdict[] Order = [Verdict.Paired, Verdict.Suspect, Verdict.Cleared];
 
@@ -21,7 +22,16 @@ sealed class ContextView(Canvas canvas, ContextVerdicts context)
         else Contradictions();
         var untried = context.Parts.Where(each => each is { Verdict: Verdict.Untested, Part.Inert: false }).Select(each => each.Part.Id).ToArray();
         if (untried.Length > 0) canvas.Item(0, "", $"Not tried here: {string.Join(", ", untried)}.", quiet: true);
+        Settle();
         canvas.Line();
+    }
+
+    // Suspects first: what was never tried is for a plan.
+    void Settle()
+    {
+        var suspects = settling.Where(trial => trial.Now == Verdict.Suspect).ToArray();
+        if (suspects.Length > 0) canvas.Line("What settles them, whatever comes of it:");
+        foreach (var trial in suspects) canvas.Item(1, "-", SettlingText.Of(trial));
     }
 
     void Contradictions()

@@ -33,6 +33,7 @@ static class SwapsInferJson
         json.WriteEndArray();
         ComparisonJson.Write(json, inferred.Comparison);
         LocksJson.Write(json, inferred.Locks);
+        SettlingJson.Write(json, inferred);
         json.WriteEndObject();
     }
 
@@ -55,11 +56,7 @@ static class SwapsInferJson
         json.WriteStartObject();
         json.WriteString("part", verdict.Part.Id);
         json.WriteString("verdict", Word.Of(verdict.Verdict));
-        json.WriteStartObject("context");
-        json.WordOrNull("lockState", context.LockState);
-        json.WriteString("software", context.Software);
-        json.WordOrNull("procedure", context.Procedure);
-        json.WriteEndObject();
+        json.Context(context);
         if (!verdict.Worst.IsUnknown) json.Observed("worst", verdict.Worst);
         json.Words("because", verdict.Because);
         json.WriteEndObject();

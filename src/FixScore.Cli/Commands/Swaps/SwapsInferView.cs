@@ -22,9 +22,11 @@ sealed class SwapsInferView(Canvas canvas, CultureInfo culture)
         Inert(inferred.Record);
         canvas.Line();
         if (inferred.Verdicts.Contexts.IsEmpty) Untried(inferred.Record);
-        foreach (var context in inferred.Verdicts.Contexts) new ContextView(canvas, context).Show();
+        foreach (var context in inferred.Verdicts.Contexts) new ContextView(canvas, context, inferred.SettlingIn(context.Context)).Show();
+        new TiesView(canvas).Show(inferred.Ties);
         new ComparisonView(canvas, culture).Show(inferred.Comparison);
         new LocksView(canvas, culture).Show(inferred.Record, inferred.Locks);
+        if (inferred.Posteriors is { } posteriors) new PosteriorView(canvas, culture).Show(posteriors);
     }
 
     void Units(TeardownRecord record)

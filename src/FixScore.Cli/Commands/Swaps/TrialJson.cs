@@ -15,6 +15,15 @@ static class TrialJson
         json.WriteEndArray();
     }
 
+    public static void Context(this Utf8JsonWriter json, SwapContext context)
+    {
+        json.WriteStartObject("context");
+        json.WordOrNull("lockState", context.LockState);
+        json.WriteString("software", context.Software);
+        json.WordOrNull("procedure", context.Procedure);
+        json.WriteEndObject();
+    }
+
     public static void WordOrNull<T>(this Utf8JsonWriter json, string name, T? word) where T : struct, Enum =>
         json.WriteString(name, word is { } known ? Word.Of(known) : null);
 

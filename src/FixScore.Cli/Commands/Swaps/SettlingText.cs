@@ -1,0 +1,14 @@
+using FixScore.Pairing;
+
+namespace FixScore.Cli.Commands.Swaps;
+
+/// <summary>A trial that settles a part, as something to do at the bench.</summary>
+static class SettlingText
+{
+    public static string Of(SettlingTrial trial) => string.Concat(
+        trial.NeedsControl ? $"Check {trial.Host} with its own parts first. " : "",
+        $"Put {string.Join(" and ", trial.Parts)} of {trial.Donor} into {trial.Host}, nothing else from another unit, and check ",
+        trial.Flagged.IsEmpty ? "every function" : $"{string.Join(", ", trial.Flagged)} first, then every other function",
+        ". All works: free. Anything worse: tied",
+        trial.Parts.Length > 1 ? "; no trial can tell which of them." : ".");
+}
