@@ -13,27 +13,31 @@ static class Lanes
     /// <summary>The lanes that fill a register, from one on.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector<double> At(ReadOnlySpan<double> values, int index) =>
-        Vector.LoadUnsafe(ref MemoryMarshal.GetReference(values), (nuint)(uint)index);
+        Vector.LoadUnsafe(ref MemoryMarshal.GetReference(values), unchecked((nuint)(uint)index));
 
     /// <summary>Puts lanes back.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static void Put(Vector<double> lanes, Span<double> values, int index) =>
-        lanes.StoreUnsafe(ref MemoryMarshal.GetReference(values), (nuint)(uint)index);
+        lanes.StoreUnsafe(ref MemoryMarshal.GetReference(values), unchecked((nuint)(uint)index));
 
     /// <summary>Sorts rows of lanes, lane by lane, upwards: the same comparisons whatever the values (bubble sort as a network).</summary>
     public static void Sort(Span<double> values, int rows)
     {
-        for (var last = rows - 1; last > 0; last--)
-            for (var row = 0; row < last; row++)
-                for (var lane = 0; lane < Count; lane += Vector<double>.Count)
-                    Order(values, (row * Count) + lane);
+        unchecked
+        {
+            for (var last = (rows - 1) * Count; last > 0; last -= Count)
+                for (var at = 0; at < last; at += Vector<double>.Count) Order(values, at);
+        }
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     static void Order(Span<double> values, int index)
     {
-        var (upper, lower) = (At(values, index), At(values, index + Count));
-        Put(Vector.Min(upper, lower), values, index);
-        Put(Vector.Max(upper, lower), values, index + Count);
+        unchecked
+        {
+            var (upper, lower) = (At(values, index), At(values, index + Count));
+            Put(Vector.Min(upper, lower), values, index);
+            Put(Vector.Max(upper, lower), values, index + Count);
+        }
     }
 }

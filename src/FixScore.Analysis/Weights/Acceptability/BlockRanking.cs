@@ -1,96 +1,82 @@
-using System.Numerics;
-using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
 using FixScore.Analysis.Chance;
 
 namespace FixScore.Analysis.Weights.Acceptability;
 
 /// <summary>Ranks the units of a block of draws and tallies their places. Not thread safe.</summary>
-/// <remarks>Few units are compared all with all, draws side by side, which needs no branch; many are sorted draw by draw. Both find the same places.</remarks>
+/// <remarks>Few units are compared all with all, many are sorted, level ones are sorted draw by draw. All find the same places.</remarks>
 sealed class BlockRanking(int units, PlaceTally tally, double scale)
 {
-    const int MostCompared = 96;
+    const int MostCompared = 80;
 
+    /// <summary>Draws ranked before they are tallied.</summary>
+    public const int Most = 8 * Lanes.Count;
+
+    readonly IBlockOrder _order = units <= MostCompared ? new ComparedOrder(units) : new ExchangedOrder(units);
     readonly PlaceSort _sort = new(units);
-    readonly long[] _places = units <= MostCompared ? new long[units * Lanes.Count] : [];
-    readonly long[] _sums = new long[Lanes.Count];
+    readonly int[] _places = new int[units * Most];
+    readonly int[] _told = new int[Most];
+    readonly int[] _firsts = new int[Lanes.Count];
+    int _count;
 
-    /// <summary>Tallies the first <paramref name="draws"/> draws of a block.</summary>
-    public void Count(ReadOnlySpan<double> weights, ReadOnlySpan<double> scores, int draws)
+    /// <summary>Ranks some draws of a block: <see cref="Most"/> at most until the next <see cref="Tally"/>.</summary>
+    /// <param name="block">Number of the block since then.</param>
+    /// <param name="weights">A row of lanes for each criterion.</param>
+    /// <param name="scores">A row of lanes for each unit.</param>
+    /// <param name="draws">How many lanes count.</param>
+    public void Rank(int block, ReadOnlySpan<double> weights, ReadOnlySpan<double> scores, int draws)
     {
         if (tally.Wins is { } wins) CountWins(wins, scores, draws);
-        if (units <= MostCompared) CountCompared(weights, scores, draws);
-        else for (var lane = 0; lane < draws; lane++) CountSorted(weights, scores, lane);
-    }
-
-    void CountCompared(ReadOnlySpan<double> weights, ReadOnlySpan<double> scores, int draws)
-    {
-        for (var lane = 0; lane < Lanes.Count; lane += Vector<double>.Count) Compare(scores, lane);
-        unchecked
-        {
-            var distinct = (long)units * (units - 1) / 2;
-            for (var lane = 0; lane < draws; lane++)
-                if (_sums[lane] == distinct) CountPlaces(weights, lane);
-                else CountSorted(weights, scores, lane);
-        }
-    }
-
-    // Place of a unit: how many are above. Level units have the same, so that the sum over all falls short.
-    void Compare(ReadOnlySpan<double> scores, int lane)
-    {
-        unchecked
-        {
-            var (sum, end) = (Vector<long>.Zero, units * Lanes.Count);
-            for (var unit = lane; unit < end; unit += Lanes.Count)
+        var start = block * Lanes.Count;
+        var level = _order.Rank(scores, _places.AsSpan(start), Most, _firsts);
+        for (var lane = 0; lane < draws; lane++)
+            if ((level >> lane & 1) != 0) CountLevel(weights, scores, lane);
+            else
             {
-                var (own, one, two) = (Lanes.At(scores, unit), Vector<long>.Zero, Vector<long>.Zero);
-                var other = lane;
-                for (; other + Lanes.Count < end; other += 2 * Lanes.Count)
-                {
-                    one -= Vector.GreaterThan(Lanes.At(scores, other), own);
-                    two -= Vector.GreaterThan(Lanes.At(scores, other + Lanes.Count), own);
-                }
-                if (other < end) one -= Vector.GreaterThan(Lanes.At(scores, other), own);
-                one += two;
-                one.StoreUnsafe(ref MemoryMarshal.GetArrayDataReference(_places), (nuint)(uint)unit);
-                sum += one;
+                _told[_count++] = start + lane;
+                tally.First(_firsts[lane], weights[lane..], Lanes.Count, scale);
             }
-            sum.StoreUnsafe(ref MemoryMarshal.GetArrayDataReference(_sums), (nuint)(uint)lane);
-        }
     }
 
-    void CountPlaces(ReadOnlySpan<double> weights, int lane)
+    /// <summary>Tallies what was ranked.</summary>
+    public void Tally()
+    {
+        var told = _told.AsSpan(0, _count);
+        if (units <= MostCompared) foreach (var draw in told) CountDraw(draw);
+        else CountUnits(told);
+        _count = 0;
+    }
+
+    // Draw by draw: a unit that often has the same place is not counted twice in a row, which would wait for memory.
+    void CountDraw(int draw)
     {
         unchecked
         {
-            var (first, places, counts) = (0, _places, tally.Places);
-            for (int unit = 0, row = 0, at = lane; unit < units; unit++, row += units, at += Lanes.Count)
-            {
-                var place = (int)places[at];
-                counts[row + place]++;
-                first = place == 0 ? unit : first;
-            }
-            tally.First(first, weights[lane..], Lanes.Count, scale);
+            var (places, counts) = (_places, tally.Places);
+            for (int row = 0, at = draw; at < places.Length; row += units, at += Most) counts[row + places[at]]++;
         }
     }
 
-    void CountSorted(ReadOnlySpan<double> weights, ReadOnlySpan<double> scores, int lane)
+    // Unit by unit: a unit's row of counts stays near.
+    void CountUnits(ReadOnlySpan<int> told)
+    {
+        unchecked
+        {
+            var (places, counts) = (_places, tally.Places);
+            for (int row = 0, at = 0; at < places.Length; row += units, at += Most)
+                foreach (var draw in told) counts[row + places[at + draw]]++;
+        }
+    }
+
+    void CountLevel(ReadOnlySpan<double> weights, ReadOnlySpan<double> scores, int lane)
     {
         _sort.Sort(scores, lane);
-        unchecked
+        for (int place = 0, end; place < units; place = end)
         {
-            var keys = _sort.Keys;
-            var order = _sort.Order;
-            var counts = tally.Places;
-            for (var place = 0; place < order.Length;)
-            {
-                var end = place + 1;
-                while (end < keys.Length && keys[end] == keys[place]) end++;
-                if (end == place + 1) counts[(order[place] * units) + place]++;
-                else tally.Share(order[place..end], place);
-                if (place == 0) foreach (var unit in order[..end]) tally.First(unit, weights[lane..], Lanes.Count, scale);
-                place = end;
-            }
+            end = _sort.EndOfLevel(place);
+            var level = _sort.Order[place..end];
+            if (level.Length == 1) tally.Places[(level[0] * units) + place]++;
+            else tally.Share(level, place);
+            if (place == 0) foreach (var unit in level) tally.First(unit, weights[lane..], Lanes.Count, scale);
         }
     }
 
@@ -101,7 +87,6 @@ sealed class BlockRanking(int units, PlaceTally tally, double scale)
                 wins[(unit * units) + other] += CountAbove(scores.Slice(unit * Lanes.Count, draws), scores.Slice(other * Lanes.Count, draws));
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     static int CountAbove(ReadOnlySpan<double> own, ReadOnlySpan<double> others)
     {
         var count = 0;

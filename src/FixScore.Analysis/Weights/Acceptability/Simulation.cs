@@ -8,8 +8,6 @@ sealed class Simulation(UnitTable table, WeightLaw law, AcceptabilityOptions opt
 {
     const int WeightStream = 0;
     const int ValueStream = 1;
-    const int BlocksInPiece = 16;
-    const long InPiece = BlocksInPiece * Lanes.Count;
 
     readonly int _units = table.Units.Length;
     readonly int _criteria = table.Criteria.Length;
@@ -23,7 +21,7 @@ sealed class Simulation(UnitTable table, WeightLaw law, AcceptabilityOptions opt
 
     public PlaceTally Places()
     {
-        var states = Shares.Run((options.Draws + InPiece - 1) / InPiece, options.Threads, () => new Worker(this), (worker, piece) => worker.Count(piece * InPiece));
+        var states = Shares.Run(((long)options.Draws + BlockRanking.Most - 1) / BlockRanking.Most, options.Threads, () => new Worker(this), (worker, piece) => worker.Count(piece * BlockRanking.Most));
         foreach (var other in states.Skip(1)) states[0].Tally.Add(other.Tally);
         return states[0].Tally;
     }
@@ -48,13 +46,14 @@ sealed class Simulation(UnitTable table, WeightLaw law, AcceptabilityOptions opt
 
         public void Count(long first)
         {
-            var end = Math.Min(first + InPiece, _simulation.Options.Draws);
-            for (var block = first; block < end; block += Lanes.Count)
+            var draws = (int)Math.Min(BlockRanking.Most, _simulation.Options.Draws - first);
+            for (var (block, done) = (0, 0); done < draws; block++, done += Lanes.Count)
             {
-                _simulation._weights.Fill(block, _weights);
-                _simulation._values.Score(block, _weights, _scores);
-                _ranking.Count(_weights, _scores, (int)Math.Min(Lanes.Count, end - block));
+                _simulation._weights.Fill(first + done, _weights);
+                _simulation._values.Score(first + done, _weights, _scores);
+                _ranking.Rank(block, _weights, _scores, Math.Min(Lanes.Count, draws - done));
             }
+            _ranking.Tally();
         }
     }
 
