@@ -20,7 +20,7 @@ def acceptability(table, draws, generator):
 
 def main():
     units, criteria, draws, repeats = map(int, sys.argv[1:5])
-    table = np.array([[(u * 7919 + c * 104729 + u * u * 31 * (c + 1)) % 1000003 / 1000003 for c in range(criteria)] for u in range(units)])
+    table = np.array([[((u * 31 + 7) * (c * 57 + 11) * 40503 + u * u * (c + 1) * 7919) % 1000003 / 1000003 for c in range(criteria)] for u in range(units)])
     generator = np.random.default_rng(1)
     print("numpy", np.__version__)
     for _ in range(repeats + 1):

@@ -61,7 +61,7 @@ static class AcceptabilityBenchmark
     static UnitTable Table(int units, int criteria) => UnitTables.Of(
         [.. Enumerable.Range(0, units).Select(Name)], [.. Enumerable.Range(0, criteria).Select(Name)],
         Enumerable.Range(0, units).Select(unit => Enumerable.Range(0, criteria)
-            .Select(criterion => ((unit * 7919) + (criterion * 104729) + (unit * unit * 31L * (criterion + 1))) % 1000003 / 1000003m).ToImmutableArray()));
+            .Select(criterion => ((((unit * 31) + 7) * ((criterion * 57) + 11) * 40503L) + (unit * unit * (criterion + 1) * 7919L)) % 1000003 / 1000003m).ToImmutableArray()));
 
     static string Name(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -43,6 +43,7 @@ sealed class WeightDraws(WeightLaw law, int criteria, RandomCounter random)
             lane[i * Lanes.Count] = variate;
             sum += variate;
         }
+        // At tiny concentrations all variates can be too small for a double.
         for (var i = 0; i < criteria; i++) lane[i * Lanes.Count] = sum > 0 ? lane[i * Lanes.Count] / sum : 1.0 / criteria;
     }
 

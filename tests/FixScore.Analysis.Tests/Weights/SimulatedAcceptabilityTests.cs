@@ -32,6 +32,7 @@ public sealed class SimulatedAcceptabilityTests
     [InlineData(3)]
     [InlineData(30)]
     [InlineData(120)]
+    [InlineData(150)]
     public void The_same_seed_gives_the_same_bits_on_one_thread_and_on_several_and_another_seed_others(int units)
     {
         var table = Big(units);

@@ -41,30 +41,9 @@ sealed class BlockRanking(int units, PlaceTally tally, double scale)
     public void Tally()
     {
         var told = _told.AsSpan(0, _count);
-        if (units <= MostCompared) foreach (var draw in told) CountDraw(draw);
-        else CountUnits(told);
+        if (units <= MostCompared) tally.Places.AddFew(_places, Most, told);
+        else tally.Places.Add(_places, Most, told);
         _count = 0;
-    }
-
-    // Draw by draw: a unit that often has the same place is not counted twice in a row, which would wait for memory.
-    void CountDraw(int draw)
-    {
-        unchecked
-        {
-            var (places, counts) = (_places, tally.Places);
-            for (int row = 0, at = draw; at < places.Length; row += units, at += Most) counts[row + places[at]]++;
-        }
-    }
-
-    // Unit by unit: a unit's row of counts stays near.
-    void CountUnits(ReadOnlySpan<int> told)
-    {
-        unchecked
-        {
-            var (places, counts) = (_places, tally.Places);
-            for (int row = 0, at = 0; at < places.Length; row += units, at += Most)
-                foreach (var draw in told) counts[row + places[at + draw]]++;
-        }
     }
 
     void CountLevel(ReadOnlySpan<double> weights, ReadOnlySpan<double> scores, int lane)
@@ -74,8 +53,7 @@ sealed class BlockRanking(int units, PlaceTally tally, double scale)
         {
             end = _sort.EndOfLevel(place);
             var level = _sort.Order[place..end];
-            if (level.Length == 1) tally.Places[(level[0] * units) + place]++;
-            else tally.Share(level, place);
+            tally.Share(level, place);
             if (place == 0) foreach (var unit in level) tally.First(unit, weights[lane..], Lanes.Count, scale);
         }
     }

@@ -3,15 +3,15 @@ using System.Numerics;
 namespace FixScore.Analysis.Weights.Acceptability;
 
 /// <summary>What one thread has counted. Whole numbers only, so that the order in which draws come and tallies merge cannot show. Not thread safe.</summary>
-sealed class PlaceTally(int units, int criteria, bool withWins)
+sealed class PlaceTally(int units, int criteria, bool withWins, PlaceCounts counts)
 {
     /// <summary>What one shared place counts as: divided evenly by groups of up to 20, and by larger ones to within one part.</summary>
     public const long Whole = 232_792_560;
 
-    /// <summary>Draws by unit and place, places not shared.</summary>
-    public readonly int[] Places = new int[units * units];
+    /// <summary>Places in draws without level units; of this thread, or of all.</summary>
+    public readonly PlaceCounts Places = counts;
 
-    /// <summary>Parts of <see cref="Whole"/> of shared places; <c>null</c> while no two units were level.</summary>
+    /// <summary>Parts of <see cref="Whole"/> of places in draws with level units; <c>null</c> while there was none.</summary>
     public long[]? Shared;
 
     /// <summary>Draws in which a unit was first, alone or with others.</summary>
@@ -34,7 +34,7 @@ sealed class PlaceTally(int units, int criteria, bool withWins)
         }
     }
 
-    /// <summary>Level units share their places: each has an equal part of each, to within one of <see cref="Whole"/>.</summary>
+    /// <summary>Level units share their places: each has an equal part of each, to within one of <see cref="Whole"/>. One alone has all of its own.</summary>
     public void Share(ReadOnlySpan<int> level, int place)
     {
         Shared ??= new long[units * units];
@@ -46,7 +46,7 @@ sealed class PlaceTally(int units, int criteria, bool withWins)
 
     public void Add(PlaceTally other)
     {
-        Sum<int>(Places, other.Places);
+        if (Places != other.Places) Sum<int>(Places.Cells, other.Places.Cells);
         Sum<int>(Firsts, other.Firsts);
         Sum<long>(Weights, other.Weights);
         if (Wins is not null) Sum<int>(Wins, other.Wins);

@@ -50,7 +50,7 @@ public sealed class SimulatedAcceptability
     {
         var at = Index(unit, place - 1);
         var shared = _tally.Shared is { } all ? all[at] / ((double)PlaceTally.Whole * Options.Draws) : 0;
-        return (_tally.Places[at] / (double)Options.Draws) + shared;
+        return (_tally.Places.Cells[at] / (double)Options.Draws) + shared;
     }
 
     /// <summary>Standard error of <see cref="Share"/>: root of p (1 - p) / draws. 0 where the place was had never or always, which few draws do not prove.</summary>

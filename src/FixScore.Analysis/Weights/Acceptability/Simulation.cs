@@ -21,7 +21,8 @@ sealed class Simulation(UnitTable table, WeightLaw law, AcceptabilityOptions opt
 
     public PlaceTally Places()
     {
-        var states = Shares.Run(((long)options.Draws + BlockRanking.Most - 1) / BlockRanking.Most, options.Threads, () => new Worker(this), (worker, piece) => worker.Count(piece * BlockRanking.Most));
+        var counts = PlaceCounts.For(_units);
+        var states = Shares.Run(((long)options.Draws + BlockRanking.Most - 1) / BlockRanking.Most, options.Threads, () => new Worker(this, counts()), (worker, piece) => worker.Count(piece * BlockRanking.Most));
         foreach (var other in states.Skip(1)) states[0].Tally.Add(other.Tally);
         return states[0].Tally;
     }
@@ -33,12 +34,12 @@ sealed class Simulation(UnitTable table, WeightLaw law, AcceptabilityOptions opt
         readonly double[] _scores;
         readonly BlockRanking _ranking;
 
-        public Worker(Simulation simulation)
+        public Worker(Simulation simulation, PlaceCounts counts)
         {
             _simulation = simulation;
             _weights = new double[simulation._criteria * Lanes.Count];
             _scores = new double[simulation._units * Lanes.Count];
-            Tally = new(simulation._units, simulation._criteria, simulation.Options.WithWins);
+            Tally = new(simulation._units, simulation._criteria, simulation.Options.WithWins, counts);
             _ranking = new(simulation._units, Tally, simulation.Scale);
         }
 
