@@ -1,7 +1,9 @@
 using BenchmarkDotNet.Running;
+using FixScore.Benchmarks.Acceptability;
 using FixScore.Benchmarks.RouteProofs;
 using FixScore.Benchmarks.Swaps;
 
 if (args is ["routes", .. var rest]) RouteProofs.Run(rest);
 else if (args is ["swaps", .. var more]) SwapBenchmarks.Run(more);
+else if (args is ["acceptability", .. var others]) AcceptabilityBenchmark.Run(others);
 else BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
