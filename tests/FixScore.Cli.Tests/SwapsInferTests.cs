@@ -76,7 +76,7 @@ public sealed class SwapsInferTests
     public void Json_names_verdict_context_worst_result_and_trials()
     {
         var root = JsonNode.Parse(Fixscore.RunOn(Tablets.Plinth, "swaps", "infer", "-", "--json").Out)!.AsObject();
-        Assert.Equal(["record", "consistent", "contradictions", "parts", "comparisons", "locks"], root.Select(member => member.Key));
+        Assert.Equal(["record", "consistent", "contradictions", "parts", "comparisons", "locks", "settle", "pairTies"], root.Select(member => member.Key));
         Assert.Equal(("ostravane-plinth-11", true), ((string?)root["record"], (bool)root["consistent"]!));
         Assert.Empty(root["contradictions"]!.AsArray());
         var display = root["parts"]!.AsArray().First(part => (string?)part!["part"] == "display-panel")!;

@@ -1,9 +1,12 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using FixScore.Analysis.Comparing;
+using FixScore.Analysis.Weights.Acceptability;
 using FixScore.Cli.Files;
 using FixScore.Cli.Installed;
 using FixScore.Cli.Terminal;
 using FixScore.Reporting.Paper;
+using FixScore.Reporting.Tables;
 
 namespace FixScore.Cli.Commands.Compare;
 
@@ -19,22 +22,25 @@ sealed class CompareCommand : AppCommand
     readonly Option<TableScale?> scale = WordOption.Optional<TableScale>("--scale", "How the table's columns become comparable; goalposts where it has them, else extremes.");
     readonly Option<OrderRule?> rule = WordOption.Optional<OrderRule>("--rule", "Only this rule for the table; several unless given.");
 
+    readonly Option<WeightSpread> spread = WordOption.Of<WeightSpread>("--weights", "Which other weights are sensible: all, all in the same order of importance, or such near those given.");
+    readonly Option<int> draws = WholeNumberOption.Of("--draws", "How many sets of weights are drawn.", 10_000);
+    readonly Option<int> seed = WholeNumberOption.Of("--seed", "Seed of the draws.", 1);
     readonly Option<string?> paper = new("--paper") { Description = "Write a folder for a paper: tables, figures, methods, sources, and the command that makes it again.", HelpName = "DIR" };
 
     public CompareCommand() : base("compare", "Says how much a ranking depends on the rules.",
         "compare slate-2.json slate-3.json --profile owner-first --profile workshop-first", "compare --table bidders.csv --scale extremes --json")
     {
         Add(records);
-        foreach (var option in (Option[])[profileNames, table, scale, rule, paper]) Add(option);
+        foreach (var option in (Option[])[profileNames, table, scale, rule, spread, draws, seed, paper]) Add(option);
         profileNames.CompletionSources.Add(_ => Installation.ProfileNames);
     }
 
     public override int Run(CommandSession session)
     {
-        var compared = session.Parsed.GetValue(table) is { } path ? OfTable(session, path) : new ComparedRecords(session).Of(session.Parsed.GetValue(records)!, session.Parsed.GetValue(profileNames) ?? []);
+        var compared = session.Parsed.GetValue(table) is { } path ? OfTable(session, path) : new ComparedRecords(session, session.Parsed.GetValue(spread), Draws(session)).Of(session.Parsed.GetValue(records)!, session.Parsed.GetValue(profileNames) ?? []);
         if (compared is null) return ExitCode.InvalidInput;
-        if (session.AsJson) session.Write(null, CompareJson.Of(compared));
-        else new CompareView(session.Canvas, session.Culture).Show(compared);
+        if (session.AsJson) session.Write(null, CompareJson.Of(compared, Draws(session)));
+        else new CompareView(session.Canvas, session.Culture).Show(compared, Draws(session));
         if (session.Parsed.GetValue(paper) is { } folder) WritePaper(session, compared, folder);
         return ExitCode.Done;
     }
@@ -42,10 +48,13 @@ sealed class CompareCommand : AppCommand
     void WritePaper(CommandSession session, Compared compared, string folder)
     {
         var files = PaperFolder.Of(new(
-            compared.Result, compared.Names, compared.Records, [.. compared.Profiles, .. compared.Bases], [], [], Command(session, compared), Scorer.KernelVersion));
+            compared.Result, compared.Names, compared.Records, [.. compared.Profiles, .. compared.Bases],
+            StudyTables.Of(compared.Studies), StudyText.Methods(compared.Studies, session.Parsed.GetValue(spread), Draws(session)), Command(session, compared), Scorer.KernelVersion));
         OutputFolder.Write(folder, files);
         if (!session.AsJson) session.Canvas.Line($"{files.Length} files written to {folder}; METHODS.md says how to make them again.");
     }
+
+    AcceptabilityOptions Draws(CommandSession session) => new(session.Parsed.GetValue(draws), session.Parsed.GetValue(seed));
 
     // The same comparison from inside the folder.
     string Command(CommandSession session, Compared compared) => string.Join(' ',
@@ -56,6 +65,8 @@ sealed class CompareCommand : AppCommand
         .. compared.Profiles.IsEmpty ? [] : (string[])["--profiles profiles"],
         .. session.Parsed.GetValue(scale) is { } asked ? [$"--scale {Word.Of(asked)}"] : (string[])[],
         .. session.Parsed.GetValue(rule) is { } only ? [$"--rule {Word.Of(only)}"] : (string[])[],
+        $"--weights {Word.Of(session.Parsed.GetValue(spread))}",
+        string.Create(CultureInfo.InvariantCulture, $"--draws {session.Parsed.GetValue(draws)} --seed {session.Parsed.GetValue(seed)}"),
         "--paper again",
     ]);
 
@@ -70,6 +81,7 @@ sealed class CompareCommand : AppCommand
         foreach (var obstacle in obstacles) session.Problems.Print(input.Name, obstacle);
         if (comparable is null) return null;
         ImmutableArray<OrderRule> rules = session.Parsed.GetValue(rule) is { } asked ? [asked] : TableScales.UsualRules(comparable);
-        return new(comparable.Units, "rule", RuleComparison.Of(comparable, given.Weights, rules), [new("table.csv", input.Bytes, "the table compared")], [], []);
+        WeightStudy[] studies = rules.Contains(OrderRule.Arithmetic) ? [WeightStudy.Of("arithmetic", comparable, given.Weights, session.Parsed.GetValue(spread), Draws(session))] : [];
+        return new(comparable.Units, "rule", RuleComparison.Of(comparable, given.Weights, rules), [.. studies], [new("table.csv", input.Bytes, "the table compared")], [], []);
     }
 }

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using FixScore.Analysis.Comparing;
+using FixScore.Analysis.Weights.Acceptability;
 using FixScore.Cli.Files;
 
 namespace FixScore.Cli.Commands.Compare;
@@ -7,7 +8,7 @@ namespace FixScore.Cli.Commands.Compare;
 /// <summary>A comparison as JSON.</summary>
 static class CompareJson
 {
-    public static byte[] Of(Compared compared) => JsonOutput.Write(json =>
+    public static byte[] Of(Compared compared, AcceptabilityOptions options) => JsonOutput.Write(json =>
     {
         var result = compared.Result;
         json.WriteStartObject();
@@ -39,6 +40,7 @@ static class CompareJson
         }
         json.WriteEndArray();
         json.Words("efficient", [.. result.Dominance.Efficient.Select(unit => result.Devices[unit])]);
+        StudyJson.Write(json, compared, options);
         json.WriteEndObject();
     });
 

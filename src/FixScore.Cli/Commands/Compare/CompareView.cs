@@ -1,6 +1,7 @@
 using System.Globalization;
 using FixScore.Analysis.Comparing;
 using FixScore.Analysis.Ranking;
+using FixScore.Analysis.Weights.Acceptability;
 using FixScore.Cli.Terminal;
 using FixScore.Reporting;
 
@@ -13,12 +14,13 @@ sealed class CompareView(Canvas canvas, CultureInfo culture)
 
     readonly Shown shown = new(culture);
 
-    public void Show(Compared compared)
+    public void Show(Compared compared, AcceptabilityOptions options)
     {
         Places(compared);
         Agreement(compared);
         Reversals(compared);
         Dominance(compared);
+        foreach (var study in compared.Studies) new StudyView(canvas, culture, compared.Names).Show(study, options);
     }
 
     void Places(Compared compared)

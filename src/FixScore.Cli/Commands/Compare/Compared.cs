@@ -8,9 +8,10 @@ namespace FixScore.Cli.Commands.Compare;
 /// <param name="Names">Names of the devices or units for people.</param>
 /// <param name="What">What stands in the columns: profiles or rules.</param>
 /// <param name="Result">The comparison.</param>
+/// <param name="Studies">How much the ranking depends on weights, for the rules that weigh.</param>
 /// <param name="Records">The texts compared: records, or the table.</param>
 /// <param name="Profiles">Texts of the profiles; empty for a table.</param>
 /// <param name="Bases">Texts of the profiles that these extend.</param>
 sealed record Compared(
-    ImmutableArray<string> Names, string What, ProfileComparison Result,
+    ImmutableArray<string> Names, string What, ProfileComparison Result, ImmutableArray<WeightStudy> Studies,
     ImmutableArray<PaperSource> Records, ImmutableArray<PaperSource> Profiles, ImmutableArray<PaperSource> Bases);

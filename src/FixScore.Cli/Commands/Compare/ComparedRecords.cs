@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using FixScore.Analysis.Comparing;
+using FixScore.Analysis.Weights.Acceptability;
 using FixScore.Cli.Terminal;
 using FixScore.Reporting.Paper;
 
 namespace FixScore.Cli.Commands.Compare;
 
 /// <summary>Reads records and profiles, scores every record by every profile and compares.</summary>
-sealed class ComparedRecords(CommandSession session)
+sealed class ComparedRecords(CommandSession session, WeightSpread spread, AcceptabilityOptions options)
 {
     /// <summary>The comparison; <c>null</c> when something cannot be read or a profile is not for a record, which is told.</summary>
     public Compared? Of(string[] paths, string[] profileNames)
@@ -23,8 +24,10 @@ sealed class ComparedRecords(CommandSession session)
         using var progress = Progress.Start(session, "Comparing");
         ImmutableArray<RecordDocument> documents = [.. records.Select(record => record.Document!)];
         ImmutableArray<ProfileScores> scores = [.. profiles.Select(profile => ProfileScores.Of(documents, profile.Profile!, cancellation: session.Cancellation))];
+        var result = ProfileComparison.Of(scores);
         return new(
-            [.. documents.Select(document => $"{document.Record.Device.Maker} {document.Record.Device.Model}")], "profile", ProfileComparison.Of(scores),
+            [.. documents.Select(document => $"{document.Record.Device.Maker} {document.Record.Device.Model}")], "profile", result,
+            [.. scores.Select((each, index) => WeightStudy.Of(each, result.Profiles[index], spread, options)).OfType<WeightStudy>()],
             [.. records.Select(record => new PaperSource($"{record.Document!.Record.Id}.json", record.Input.Bytes, $"record {record.Document.Record.Id}, {record.Document.Digest}"))],
             [.. scores.Zip(profiles, (each, profile) => Source(each.Scores[0].Profile, profile.Text))],
             [.. scores.SelectMany(each => each.Scores[0].Bases).Distinct().Except(scores.Select(each => each.Scores[0].Profile)).Select(each => Source(each, session.Library.Find(each.Id, each.Version)!.Value))]);
