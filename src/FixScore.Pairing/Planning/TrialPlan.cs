@@ -39,7 +39,9 @@ public sealed class TrialPlan
         var units = SwapUnits.Of(source, Context, Priors);
         (Candidates, Tied, Cleared, NotMovable) = (units.Open, units.Tied, units.Cleared, units.Stuck);
         (Host, Donor) = PlanUnits.Of(source.Record, Context);
-        Functions = [.. source.Record.Swaps.SelectMany(trial => trial.Checks).Select(check => check.Function).Distinct(StringComparer.Ordinal)];
+        PartFunctions = [.. Candidates.SelectMany(unit => unit.Parts).Select(part => part.Role).Distinct(StringComparer.Ordinal).SelectMany(role => Pairing.PartFunctions.Of(role))];
+        Functions = [.. source.Record.Swaps.SelectMany(trial => trial.Checks).Select(check => check.Function)
+            .Concat(PartFunctions.Where(function => function.IsEssential).Select(function => function.Function)).Distinct(StringComparer.Ordinal)];
         HasControl = source.Record.Swaps.Any(trial => SwapContext.Of(trial) == Context && trial.Host == Host?.Id && trial.Installed.IsEmpty);
         Obstacle = ObstacleIn(source);
         var times = new BenchTimes(source, Candidates.ToDictionary(unit => unit.Id, StringComparer.Ordinal));
@@ -75,7 +77,10 @@ public sealed class TrialPlan
     /// <summary>What is open but cannot be taken out undamaged, so that no trial settles it.</summary>
     public ImmutableArray<SwapUnit> NotMovable { get; }
 
-    /// <summary>Functions that were checked in the trials of the record, each once, in its order.</summary>
+    /// <summary>What the candidates do, by role, with how to check it.</summary>
+    public ImmutableArray<PartFunction> PartFunctions { get; }
+
+    /// <summary>Functions to check in every trial: those of the trials of the record, in its order, then the essential ones of the candidates; each once.</summary>
     public ImmutableArray<string> Functions { get; }
 
     /// <summary>Whether a trial without foreign parts was made with the host in this context.</summary>

@@ -30,16 +30,22 @@ sealed class SheetPlanner
 
     public SheetPlan Plan()
     {
-        var screws = SheetScrews.Of(operations, Joints);
+        var (screws, moved) = (SheetScrews.Of(operations, Joints), Moved());
         return new()
         {
             Record = Record, IsShortest = isShortest, Parts = [.. asked.Select(Listed)], Cautions = [.. SafetyText.For([SheetHazards.Touched(Record, operations, freed)])],
-            Ready = Stock(screws), Before = SheetChecks.Before(Record), Labels = Labels(), Operations = operations, Screws = screws,
+            Ready = Stock(screws), Before = SheetChecks.Before(moved), Labels = Labels(), Operations = operations, Screws = screws,
             Reassembly = [.. operations.Reverse().Where(IsUndone).Select(each => new SheetReturn(each.Number, each.Stop, [.. Joints(each).Select(Renewal).OfType<SheetRenewal>()]))],
             AlsoRecorded = [.. Record.Operations.Where(operation => operation.Phase == OperationPhase.Reassembly)],
             Sealing = new(Record.Device.IngressProtection, [.. operations.SelectMany(Joints).Where(joint => joint.Kind is JointKind.Gasket or JointKind.Adhesive or JointKind.Tape)]),
-            After = SheetChecks.After(Record),
+            After = SheetChecks.After(moved),
         };
+    }
+
+    Part[] Moved()
+    {
+        var ids = operations.SelectMany(each => each.Stop.Taken).Concat(freed).Concat(asked.Select(part => part.Id)).ToHashSet(StringComparer.Ordinal);
+        return [.. Record.Parts.Where(part => ids.Contains(part.Id))];
     }
 
     // What is free alone need not be free along with the rest: then each part is taken that fits those before it.

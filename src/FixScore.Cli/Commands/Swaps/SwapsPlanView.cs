@@ -45,6 +45,9 @@ sealed class SwapsPlanView(CommandSession session, TeardownRecord record)
         canvas.Item(1, "1.", $"Put these parts of {plan.Donor!.Id} into {plan.Host!.Id}, and those of {plan.Host.Id} aside or into {plan.Donor.Id}:");
         foreach (var id in next.Foreign) canvas.Item(3, "-", Part(plan, id));
         canvas.Item(1, "2.", plan.Functions.IsEmpty ? "Check every function that any of these parts serves." : $"Check every function: {string.Join(", ", plan.Functions)}.");
+        var roles = plan.Candidates.Where(unit => next.Foreign.Contains(unit.Id)).SelectMany(unit => unit.Parts).Select(part => part.Role).ToArray();
+        foreach (var function in plan.PartFunctions.Where(function => roles.Contains(function.Role)))
+            canvas.Item(3, "-", $"{function.Function}: {function.How}");
         canvas.Item(1, "3.", $"Write it into the record as a trial with host {plan.Host.Id}, every part that is foreign, and every check.");
         canvas.Line();
     }
