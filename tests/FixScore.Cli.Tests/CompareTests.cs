@@ -29,7 +29,7 @@ public sealed class CompareTests
         Assert.Equal(0.58m, (decimal)root["scores"]![0]![0]!["low"]!);
         Assert.Equal([0.28125, 0.1125, 0.60625], root["acceptability"]!["arithmetic"]!["A"]!.AsArray().Select(share => Math.Round((double)share!, 12)));
         Assert.Equal("13/28", (string)root["stability"]![0]!["order"]!["low"]!);
-        Assert.Equal(["devices", "profiles", "scores", "ranks", "agreement", "reversals", "dominance", "efficient", "acceptability", "stability", "draws", "seed"], root.AsObject().Select(member => member.Key));
+        Assert.Equal(["devices", "profiles", "scores", "ranks", "agreement", "reversals", "dominance", "efficient", "acceptability", "stability", "draws", "seed", "uncertainty"], root.AsObject().Select(member => member.Key));
     }
 
     // Handbook on Constructing Composite Indicators, OECD and JRC 2008, section 6.11: (21,1,1,1) and (6,6,6,6) tie arithmetically, not geometrically.

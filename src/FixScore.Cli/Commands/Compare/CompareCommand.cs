@@ -82,6 +82,6 @@ sealed class CompareCommand : AppCommand
         if (comparable is null) return null;
         ImmutableArray<OrderRule> rules = session.Parsed.GetValue(rule) is { } asked ? [asked] : TableScales.UsualRules(comparable);
         WeightStudy[] studies = rules.Contains(OrderRule.Arithmetic) ? [WeightStudy.Of("arithmetic", comparable, given.Weights, session.Parsed.GetValue(spread), Draws(session))] : [];
-        return new(comparable.Units, "rule", RuleComparison.Of(comparable, given.Weights, rules), [.. studies], [new("table.csv", input.Bytes, "the table compared")], [], []);
+        return new(comparable.Units, "rule", RuleComparison.Of(comparable, given.Weights, rules), [.. studies], [], [new("table.csv", input.Bytes, "the table compared")], [], []);
     }
 }

@@ -41,6 +41,9 @@ static class CompareJson
         json.WriteEndArray();
         json.Words("efficient", [.. result.Dominance.Efficient.Select(unit => result.Devices[unit])]);
         StudyJson.Write(json, compared, options);
+        json.WriteStartArray("uncertainty");
+        foreach (var spread in compared.Spreads) SpreadJson.Write(json, compared, spread);
+        json.WriteEndArray();
         json.WriteEndObject();
     });
 

@@ -20,6 +20,7 @@ sealed class CompareView(Canvas canvas, CultureInfo culture)
         Agreement(compared);
         Reversals(compared);
         Dominance(compared);
+        new SpreadView(canvas, culture).Show(compared);
         foreach (var study in compared.Studies) new StudyView(canvas, culture, compared.Names).Show(study, options);
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FixScore.Analysis.Comparing;
+using FixScore.Analysis.Uncertainty;
 using FixScore.Analysis.Weights.Acceptability;
 using FixScore.Cli.Terminal;
 using FixScore.Reporting.Paper;
@@ -9,6 +10,9 @@ namespace FixScore.Cli.Commands.Compare;
 /// <summary>Reads records and profiles, scores every record by every profile and compares.</summary>
 sealed class ComparedRecords(CommandSession session, WeightSpread spread, AcceptabilityOptions options)
 {
+    // A drawn total is made by the kernel, some thousand times slower than a drawn weight.
+    const int MostDraws = 2_000;
+
     /// <summary>The comparison; <c>null</c> when something cannot be read or a profile is not for a record, which is told.</summary>
     public Compared? Of(string[] paths, string[] profileNames)
     {
@@ -28,6 +32,9 @@ sealed class ComparedRecords(CommandSession session, WeightSpread spread, Accept
         return new(
             [.. documents.Select(document => $"{document.Record.Device.Maker} {document.Record.Device.Model}")], "profile", result,
             [.. scores.Select((each, index) => WeightStudy.Of(each, result.Profiles[index], spread, options)).OfType<WeightStudy>()],
+            [.. from profile in Enumerable.Range(0, scores.Length)
+                from device in Enumerable.Range(0, documents.Length)
+                select new Spread(device, profile, ScoreUncertainty.Of(documents[device], scores[profile].Profile, Math.Min(options.Draws, MostDraws), options.Seed, session.Cancellation))],
             [.. records.Select(record => new PaperSource($"{record.Document!.Record.Id}.json", record.Input.Bytes, $"record {record.Document.Record.Id}, {record.Document.Digest}"))],
             [.. scores.Zip(profiles, (each, profile) => Source(each.Scores[0].Profile, profile.Text))],
             [.. scores.SelectMany(each => each.Scores[0].Bases).Distinct().Except(scores.Select(each => each.Scores[0].Profile)).Select(each => Source(each, session.Library.Find(each.Id, each.Version)!.Value))]);
