@@ -2,6 +2,7 @@ using FixScore.Cli.Commands.Compare;
 using FixScore.Cli.Commands.Completion;
 using FixScore.Cli.Commands.Criteria;
 using FixScore.Cli.Commands.Demo;
+using FixScore.Cli.Commands.Diff;
 using FixScore.Cli.Commands.Improve;
 using FixScore.Cli.Commands.New;
 using FixScore.Cli.Commands.Profiles;
@@ -33,7 +34,7 @@ static class CommandLine
         common.AddTo(root);
         AppCommand[] commands =
         [
-            new DemoCommand(), new ValidateCommand(), new ScoreCommand(), new VerifyCommand(), new RouteCommand(), new SheetCommand(), new SwapsCommand(), new RequirementsCommand(), new CompareCommand(), new ImproveCommand(),
+            new DemoCommand(), new ValidateCommand(), new ScoreCommand(), new VerifyCommand(), new RouteCommand(), new SheetCommand(), new SwapsCommand(), new RequirementsCommand(), new CompareCommand(), new DiffCommand(), new ImproveCommand(),
             new ProfilesCommand(), new CriteriaCommand(), new NewCommand(), new CompletionCommand(),
         ];
         foreach (var command in commands)

@@ -55,9 +55,10 @@ public sealed class Public_types_tests
 
     static string Arity(MemberInfo member) => member is MethodInfo { IsGenericMethod: true } method ? $"``{method.GetGenericArguments().Length}" : "";
 
-    // Members that the compiler makes for records; those from a parameter are explained at the type.
+    // Members that the compiler makes for records and delegates; those from a parameter are explained at the type.
     static bool IsMade(Type type, MemberInfo member) => member.IsDefined(typeof(CompilerGeneratedAttribute), inherit: false)
         || member is MethodInfo && member.Name is "Deconstruct" or "<Clone>$"
+        || typeof(Delegate).IsAssignableFrom(type)
         || member is PropertyInfo property && property.GetMethod?.IsDefined(typeof(CompilerGeneratedAttribute)) == true
             && type.GetConstructors().Any(made => made.GetParameters().Any(parameter => parameter.Name == property.Name));
 }

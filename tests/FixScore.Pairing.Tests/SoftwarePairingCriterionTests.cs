@@ -163,11 +163,11 @@ public sealed class SoftwarePairingCriterionTests
     }
 
     [Fact]
-    public void The_plugin_offers_the_criterion_and_the_check_of_records()
+    public void The_plugin_offers_the_criterion_and_the_checks_of_records()
     {
         var catalogue = Catalogue.Of(new PairingPlugin());
         Assert.True(catalogue.TryGetCriterion("software-pairing", out _));
-        Assert.Equal("swap-trials-agree", Assert.Single(catalogue.Checks).Item.Id);
+        Assert.Equal(["swap-trials-agree", "swap-trials-functions", "swap-trials-ties"], catalogue.Checks.Select(check => check.Item.Id).Order(StringComparer.Ordinal));
     }
 
     static Serialisation Demands(SerialAction notify, SerialAction authorise) => new() { Notify = notify, Authorise = authorise };

@@ -16,9 +16,13 @@ public static class RecordDisagreements
 
     /// <summary>All members that differ, ordinal by path. A member that only some recorded is one disagreement, whatever is below it.</summary>
     /// <param name="records">The records.</param>
-    public static ImmutableArray<Disagreement> Between(ImmutableArray<TeardownRecord> records)
+    public static ImmutableArray<Disagreement> Between(ImmutableArray<TeardownRecord> records) =>
+        BetweenJson(records.Select(record => System.Text.Encoding.UTF8.GetString(RecordFile.ToJson(record))));
+
+    /// <summary>The same for records as JSON.</summary>
+    internal static ImmutableArray<Disagreement> BetweenJson(IEnumerable<string> records)
     {
-        var documents = records.Select(record => JsonDocument.Parse(RecordFile.ToJson(record))).ToArray();
+        var documents = records.Select(record => JsonDocument.Parse(record)).ToArray();
         try
         {
             return [.. Walk(Pointer.Root, [.. documents.Select(document => new RecordNode(document.RootElement, Pointer.Root))])

@@ -12,8 +12,8 @@ namespace FixScore.Pairing;
 /// <param name="Also">Functions whose check counts as well, such as those of a second display.</param>
 public sealed record PartFunction(string Role, string Function, string Title, string How, bool IsEssential, ImmutableArray<string> Also)
 {
-    /// <summary>Whether a check of this function is one of the part's.</summary>
-    public bool IsCheckedBy(string function) => function == Function || Also.Contains(function);
+    /// <summary>Whether a check of this function is one of the part's; blanks stand for hyphens.</summary>
+    public bool IsCheckedBy(string function) => function.Replace(' ', '-') is var slug && (slug == Function || Also.Contains(slug));
 }
 
 /// <summary>Functions by role of a part, for check lists before and after work and for swap trials. Common practice, no source: a list of our own.</summary>

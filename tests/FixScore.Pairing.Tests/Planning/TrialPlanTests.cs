@@ -19,7 +19,7 @@ public sealed class TrialPlanTests
     public void What_is_proven_is_no_candidate_and_a_flag_leaves_suspects()
     {
         var plan = Plan(Phone(Swap("t1", "camera=b", Works()), Swap("t2", "display=b battery=b camera=b", Warns("touch"))));
-        Assert.Equal(("display battery", "camera", "all touch"), (plan.Candidates.Select(unit => unit.Id).Joined(), plan.Cleared.Joined(), plan.Functions.Joined()));
+        Assert.Equal(("display battery", "camera", "all touch charging battery-health"), (plan.Candidates.Select(unit => unit.Id).Joined(), plan.Cleared.Joined(), plan.Functions.Joined()));
         Assert.Equal("display battery", Assert.Single(plan.Plan!.Start.Suspects).Joined());
     }
 

@@ -1,0 +1,58 @@
+using CsCheck;
+using FixScore.Analysis.Generations;
+using FixScore.Analysis.Tests.Comparing;
+
+namespace FixScore.Analysis.Tests.Generations;
+
+public sealed class ScoreAttributionTests
+{
+    // By hand: weights 3 and 1 over 4; 40 to 60 gives 15, 80 to 20 takes 15.
+    [Fact]
+    public void Under_a_mean_each_line_has_the_difference_of_its_contributions()
+    {
+        var found = Of(Bench.Profile("p", 3, 1), (40, 80), (60, 20));
+        Assert.True(found.IsAdditive);
+        Support.Equal([("root/first", 15m), ("root/second", -15m)], found.Deltas.Select(delta => (delta.Node, delta.Low)));
+    }
+
+    // L. S. Shapley, A Value for n-Person Games, 1953, by hand for two lines under the geometric mean of (16, 1) and (81, 16):
+    // roots 4 before, 9 with the first alone, 16 with the second alone, 36 with both.
+    // The first adds ((9 - 4) + (36 - 16)) / 2 = 12.5, the second ((16 - 4) + (36 - 9)) / 2 = 19.5.
+    [Fact]
+    public void Under_a_geometric_mean_each_line_has_its_shapley_value()
+    {
+        var found = Of(Bench.Profile("p", 1, 1, "weighted-geometric"), (16, 1), (81, 16));
+        Assert.False(found.IsAdditive);
+        Support.Equal([("root/first", 12.5m), ("root/second", 19.5m)], found.Deltas.Select(delta => (delta.Node, delta.Low)));
+    }
+
+    [Fact]
+    public void Caps_by_gates_are_a_line_of_their_own()
+    {
+        var profile = Bench.Profile("p", 1, 1, more: """, "gates": [{ "id": "low", "when": { "node": "first", "below": 30 }, "cap": 20, "reason": "planted" }]""");
+        var found = Of(profile, (20, 80), (40, 80));
+        Support.Equal([("root/first", 10m), ("gates", 30m)], found.Deltas.Select(delta => (delta.Node, delta.Low)));
+    }
+
+    [Fact]
+    public void The_same_record_twice_has_no_deltas() => Assert.Empty(Of(Bench.Profile("p", 3, 1), (40, null), (40, null)).Deltas);
+
+    [Theory]
+    [InlineData("weighted-arithmetic")]
+    [InlineData("weighted-geometric")]
+    [InlineData("weighted-harmonic")]
+    [InlineData("minimum")]
+    public void Deltas_add_up_to_the_difference_exactly_end_by_end(string aggregate)
+    {
+        var value = Gen.OneOf(Gen.Decimal[0, 100].Select(each => (decimal?)decimal.Round(each, 3)), Gen.Const((decimal?)null));
+        Gen.Select(Gen.Int[1, 9], Gen.Int[1, 9], value, value, value, value).Sample((a, b, one, two, three, four) =>
+        {
+            var found = Of(Bench.Profile("p", a, b, aggregate), (one, two), (three, four));
+            Assert.Equal(found.New.Low - found.Old.Low, found.Deltas.Sum(delta => delta.Low));
+            Assert.Equal(found.New.High - found.Old.High, found.Deltas.Sum(delta => delta.High));
+        }, iter: 300);
+    }
+
+    static ScoreAttribution Of(Profile profile, (decimal?, decimal?) old, (decimal?, decimal?) @new) =>
+        ScoreAttribution.Of(Bench.Document("old", old.Item1, old.Item2), Bench.Document("new", @new.Item1, @new.Item2), profile);
+}
