@@ -29,7 +29,7 @@ public sealed class CompareTests
         Assert.Equal(0.58m, (decimal)root["scores"]![0]![0]!["low"]!);
         Assert.Equal([0.28125, 0.1125, 0.60625], root["acceptability"]!["arithmetic"]!["A"]!.AsArray().Select(share => Math.Round((double)share!, 12)));
         Assert.Equal("13/28", (string)root["stability"]![0]!["order"]!["low"]!);
-        Assert.Equal(["devices", "profiles", "scores", "ranks", "agreement", "reversals", "dominance", "efficient", "acceptability", "stability", "draws", "seed", "uncertainty"], root.AsObject().Select(member => member.Key));
+        Assert.Equal(["devices", "profiles", "scores", "ranks", "agreement", "reversals", "dominance", "efficient", "acceptability", "stability", "sensitivity", "draws", "seed", "uncertainty"], root.AsObject().Select(member => member.Key));
     }
 
     // Handbook on Constructing Composite Indicators, OECD and JRC 2008, section 6.11: (21,1,1,1) and (6,6,6,6) tie arithmetically, not geometrically.
@@ -114,6 +114,23 @@ public sealed class CompareTests
         Fixscore.Run(["compare", .. Records(folder), "--profile", "owner-first", "--profile", "bench-limiting", "--draws", "500", "--paper", folder.File("paper")]);
         foreach (var name in (string[])["METHODS.md", "tables/scores.csv", "tables/scores.tex", "figures/places.svg"])
             Approved.Matches("paper-" + Path.GetFileName(name), File.ReadAllText(folder.File("paper/" + name)));
+    }
+
+    [Fact]
+    public void Assessors_of_one_device_are_told_how_far_they_agree_and_on_what_not()
+    {
+        using var folder = new TemporaryFolder();
+        var other = Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(Tablets.Slate2).Replace("\"softensAtC\": 70", "\"softensAtC\": 65", StringComparison.Ordinal).Replace("\"id\": \"larkfield-slate-2\"", "\"id\": \"second-look\"", StringComparison.Ordinal)
+            .Replace("painted aluminium shell", "aluminium shell", StringComparison.Ordinal));
+        string[] files = [folder.Write("one.json", Tablets.Slate2), folder.Write("other.json", other)];
+        var root = JsonNode.Parse(Fixscore.Run(["compare", "--assessors", .. files, "--profile", "bench-balanced", "--json"]).Out)!;
+        Assert.Equal(1.0, (double)root["alpha"]!);
+        Assert.Contains(root["disagreements"]!.AsArray(), each => (string)each!["path"]! == "/parts/back-cover/name");
+        var ran = Fixscore.Run(["compare", "--assessors", .. files, "--profile", "bench-balanced"]);
+        Assert.Equal((1, ""), (ran.Code, ran.Error));
+        Approved.Matches("compare-assessors", ran.Out);
+        Assert.Contains("Agreement needs two records at least.", Fixscore.Run("compare", "--assessors", files[0], "--profile", "bench-balanced").Error, StringComparison.Ordinal);
+        Assert.Contains("--assessors takes one --profile.", Fixscore.Run(["compare", "--assessors", .. files]).Error, StringComparison.Ordinal);
     }
 
     static (decimal, decimal) Ends(JsonNode score) => ((decimal)score["low"]!, (decimal)score["high"]!);

@@ -26,6 +26,9 @@ public sealed record ProfileComparison
     /// <summary>Every pair of profiles, in order.</summary>
     public required ImmutableArray<ProfilePair> Pairs { get; init; }
 
+    /// <summary>How far all profiles agree at once, on the middles of places; meaningful for two or more.</summary>
+    public Concordance Concordance => Concordance.Of([.. Profiles.Select((_, profile) => Ranks.Select(row => row[profile].Middle).ToImmutableArray())]);
+
     /// <summary>What holds under any weights of all that the profiles look at. A line that was left out of a score counts as open.</summary>
     public required Dominance Dominance { get; init; }
 

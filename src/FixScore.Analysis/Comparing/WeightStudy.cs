@@ -1,4 +1,8 @@
 using System.Collections.Immutable;
+using FixScore.Analysis.Aggregating;
+using FixScore.Analysis.Agreement;
+using FixScore.Analysis.Ranking;
+using FixScore.Analysis.Sensitivity;
 using FixScore.Analysis.Weights;
 using FixScore.Analysis.Weights.Acceptability;
 
@@ -17,13 +21,18 @@ namespace FixScore.Analysis.Comparing;
 /// <param name="Exact">The same exactly, for up to 3 criteria with exact values and without a centre; else <c>null</c>.</param>
 /// <param name="Stability">How far each weight may move.</param>
 /// <param name="Critical">The smallest change of one weight that turns an order round.</param>
+/// <param name="Correlations">Pairs of criteria that may count one thing twice: correlated as much as <see cref="CriterionCorrelation.UsualThreshold"/> over 8 units or more.</param>
+/// <param name="Sensitivity">What moves places from those given: each weight, from none to twice its share, or the rule (arithmetic, geometric, harmonic, minimum).</param>
 public sealed record WeightStudy(
     string Name, UnitTable Table, ImmutableArray<decimal> Weights, SimulatedAcceptability Simulated, ExactAcceptability? Exact,
-    ImmutableArray<WeightStability> Stability, CriticalChanges Critical)
+    ImmutableArray<WeightStability> Stability, CriticalChanges Critical, ImmutableArray<CriterionCorrelation> Correlations, RankShiftSensitivity? Sensitivity)
 {
     /// <summary>Sum of the Dirichlet parameters of <see cref="WeightSpread.Centred"/>: a share of 1/4 then varies by about 0.06 (own choice, no source).</summary>
     public const decimal Concentration = 50;
 
+    // Among fewer units high correlations are common by chance (own choice, no source).
+    const int FewestUnits = 8;
+    const int SobolSamples = 2_048;
     const int MostExactCriteria = 3;
     const int MostExactUnits = 30;
 
@@ -61,6 +70,16 @@ public sealed record WeightStudy(
         var middles = sorted with { Rows = [.. sorted.Rows.Select(row => row.Select(value => (Interval)value.Middle()).ToImmutableArray())] };
         var canBeExact = order.Length <= MostExactCriteria && table.Units.Length <= MostExactUnits && spread != WeightSpread.Centred && sorted.IsExact();
         return new(name, sorted, sortedWeights, SimulatedAcceptability.Of(sorted, law, options), canBeExact ? ExactAcceptability.Of(sorted, law) : null,
-            WeightStability.Of(middles, sortedWeights), CriticalChanges.Of(middles, sortedWeights));
+            WeightStability.Of(middles, sortedWeights), CriticalChanges.Of(middles, sortedWeights),
+            [.. CriterionCorrelation.Of(middles).Where(pair => pair.IsDoubleCounting && pair.Units >= FewestUnits)], SensitivityOf(middles, sortedWeights, options));
+    }
+
+    // Means other than the arithmetic one ask for values of 0 or more; below two units nothing moves.
+    static RankShiftSensitivity? SensitivityOf(UnitTable middles, ImmutableArray<decimal> weights, AcceptabilityOptions options)
+    {
+        if (middles.Units.Length < 2 || middles.Rows.Any(row => row.Any(value => value.Low < 0m))) return null;
+        var given = Ranks.Middles(Aggregation.Scores(middles, weights, Aggregate.WeightedArithmetic).Select(score => score.Low));
+        RankShiftInputs uncertain = new([.. weights.Select(weight => new Interval(0m, 2 * weight))], RankShiftInputs.UsualRules, []);
+        return RankShiftSensitivity.Of(middles, given, uncertain, new SobolOptions(SobolSamples, options.Seed));
     }
 }

@@ -18,6 +18,7 @@ sealed class CompareCommand : AppCommand
 {
     readonly Argument<string[]> records = new("RECORD") { Description = "Teardown records of different devices; - for standard input.", Arity = ArgumentArity.ZeroOrMore };
     readonly Option<string[]> profileNames = new("--profile") { Description = "The rules: an id, id@version, or a file; several times for several.", HelpName = "PROFILE" };
+    readonly Option<bool> assessors = new("--assessors") { Description = "The records are of one device by several assessors: says how far they agree, and on what not." };
     readonly Option<string?> table = new("--table") { Description = "Instead of records: comma separated values, a row for each unit, a column for each criterion.", HelpName = "CSV" };
     readonly Option<TableScale?> scale = WordOption.Optional<TableScale>("--scale", "How the table's columns become comparable; goalposts where it has them, else extremes.");
     readonly Option<OrderRule?> rule = WordOption.Optional<OrderRule>("--rule", "Only this rule for the table; several unless given.");
@@ -31,12 +32,13 @@ sealed class CompareCommand : AppCommand
         "compare slate-2.json slate-3.json --profile owner-first --profile workshop-first", "compare --table bidders.csv --scale extremes --json")
     {
         Add(records);
-        foreach (var option in (Option[])[profileNames, table, scale, rule, spread, draws, seed, paper]) Add(option);
+        foreach (var option in (Option[])[profileNames, assessors, table, scale, rule, spread, draws, seed, paper]) Add(option);
         profileNames.CompletionSources.Add(_ => Installation.ProfileNames);
     }
 
     public override int Run(CommandSession session)
     {
+        if (session.Parsed.GetValue(assessors)) return new ComparedAssessors(session).Run(session.Parsed.GetValue(records)!, session.Parsed.GetValue(profileNames) ?? []);
         var compared = session.Parsed.GetValue(table) is { } path ? OfTable(session, path) : new ComparedRecords(session, session.Parsed.GetValue(spread), Draws(session)).Of(session.Parsed.GetValue(records)!, session.Parsed.GetValue(profileNames) ?? []);
         if (compared is null) return ExitCode.InvalidInput;
         if (session.AsJson) session.Write(null, CompareJson.Of(compared, Draws(session)));

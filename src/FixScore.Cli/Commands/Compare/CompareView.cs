@@ -59,6 +59,7 @@ sealed class CompareView(Canvas canvas, CultureInfo culture)
                 shown.Number(decimal.Round(pair.Shift.Mean, 2)), shown.Number(pair.Shift.Largest),
             ]));
         canvas.Line("1 is the same order, -1 the opposite one; shifts are in places, on the middles of places.");
+        if (result.Profiles.Length > 2) canvas.Line($"All at once: Kendall's W {Coefficient(result.Concordance.W)}, from 0, no agreement, to 1.");
     }
 
     string Coefficient(double? value) => value is { } known ? known.ToString("0.000", culture) : "none";

@@ -18,6 +18,9 @@ static class StudyJson
         foreach (var study in compared.Studies)
             foreach (var weight in study.Stability) Stability(json, study, weight);
         json.WriteEndArray();
+        json.WriteStartArray("sensitivity");
+        foreach (var study in compared.Studies.Where(study => study.Sensitivity is not null)) Sensitivity(json, study);
+        json.WriteEndArray();
         json.WriteNumber("draws", options.Draws);
         json.WriteNumber("seed", options.Seed);
     }
@@ -32,6 +35,19 @@ static class StudyJson
             json.WriteEndArray();
         }
         json.WriteEndObject();
+    }
+
+    static void Sensitivity(Utf8JsonWriter json, WeightStudy study)
+    {
+        foreach (var (input, index) in study.Sensitivity!.Inputs.Zip(study.Sensitivity.Indices.Inputs))
+        {
+            json.WriteStartObject();
+            json.WriteString("profile", study.Name);
+            json.WriteString("input", input);
+            json.WriteNumber("first", index.First);
+            json.WriteNumber("total", index.Total);
+            json.WriteEndObject();
+        }
     }
 
     static void Stability(Utf8JsonWriter json, WeightStudy study, WeightStability weight)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using FixScore.Analysis.Comparing;
+using FixScore.Analysis.Sensitivity;
 using FixScore.Analysis.Weights;
 using FixScore.Analysis.Weights.Acceptability;
 using FixScore.Cli.Terminal;
@@ -25,6 +26,23 @@ sealed class StudyView(Canvas canvas, CultureInfo culture, ImmutableArray<string
             [("Weight", false), ("Share", true), ("Winner stays", true), ("Order stays", true)],
             study.Stability.Select(weight => (string[])[study.Table.Criteria[weight.Criterion], Percent(weight.Share.ToDouble()), Range(weight.Winner), Range(weight.Order)]));
         Critical(study);
+        foreach (var pair in study.Correlations)
+            canvas.Line($"{study.Table.Criteria[pair.First]} and {study.Table.Criteria[pair.Second]} may count one thing twice: correlation {(pair.Pearson ?? pair.Spearman ?? 0).ToString("0.00", culture)} over {pair.Units.ToString(culture)} units.");
+        if (study.Sensitivity is { } sensitivity) Sensitivity(sensitivity);
+    }
+
+    void Sensitivity(RankShiftSensitivity sensitivity)
+    {
+        if (sensitivity.Indices.Variance == 0)
+        {
+            canvas.Line("Weights from none to twice theirs, or another mean, move no place.");
+            return;
+        }
+        canvas.Table(
+            [("What moves places", false), ("Alone", true), ("With others", true)],
+            sensitivity.Inputs.Zip(sensitivity.Indices.Inputs).OrderByDescending(input => input.Second.Total)
+                .Select(input => (string[])[input.First, Percent(Math.Max(0, input.Second.First)), Percent(Math.Max(0, input.Second.Total))]));
+        canvas.Line($"Shares of the variance of the mean shift in places, {sensitivity.Indices.Mean.ToString("0.00", culture)} on average, when each weight is drawn from none to twice its share and the rule is any of arithmetic, geometric, harmonic mean and minimum (Sobol indices).");
     }
 
     void Critical(WeightStudy study)
