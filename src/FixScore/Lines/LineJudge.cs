@@ -9,10 +9,11 @@ sealed class LineJudge(Profile profile, Catalogue? catalogue, ScoringMode mode, 
     {
         try
         {
-            var read = RecordFile.Read(line.Text, catalogue);
+            RecordCase? source = null;
+            var read = RecordFile.Read(line.Text, catalogue, record => source = new(record, cancellation));
             if (!read.IsValid) return new(line.Number, null, read.Problems, false);
             if (ProfileMismatchException.For(read.Value.Record.Device, profile) is { } mismatch) return Bad(line, mismatch.Problem, false);
-            return new(line.Number, Scorer.Score(read.Value, profile, mode, cancellation), [], false);
+            return new(line.Number, Scorer.ScoreCase(read.Value, source ?? new(read.Value.Record, cancellation), profile, mode, cancellation), [], false);
         }
         catch (Exception failure) when (failure is not OperationCanceledException)
         {

@@ -15,7 +15,10 @@ public static class RecordFile
     /// <summary>Reads a record; all problems come at once.</summary>
     /// <param name="utf8">The text: JSON in UTF-8, at most 64 MiB, a byte order mark is skipped.</param>
     /// <param name="catalogue">Whose record checks run, after the kernel's own found no error; <c>null</c> for none. What one of them throws is passed on.</param>
-    public static ReadResult<RecordDocument> Read(ReadOnlyMemory<byte> utf8, Catalogue? catalogue = null)
+    public static ReadResult<RecordDocument> Read(ReadOnlyMemory<byte> utf8, Catalogue? catalogue = null) => Read(utf8, catalogue, record => new RecordCase(record));
+
+    /// <summary>The same, with the case that checks look at handed in: what they derive need not be derived again.</summary>
+    internal static ReadResult<RecordDocument> Read(ReadOnlyMemory<byte> utf8, Catalogue? catalogue, Func<TeardownRecord, TeardownCase> caseOf)
     {
         var text = JsonText.WithoutMark(utf8);
         var (document, problem, offset) = JsonText.Parse(text);
@@ -24,7 +27,7 @@ public static class RecordFile
         {
             var context = new ReadingContext();
             var record = Record(document.RootElement, context);
-            if (record is not null && !context.HasErrors) context.AddRange(Registered(record, catalogue));
+            if (record is not null && !context.HasErrors) context.AddRange(Registered(record, catalogue, caseOf));
             var problems = context.Problems.Count == 0 ? [] : Locator.Locate(text, context.Problems);
             return record is null || context.HasErrors ? new(null, problems) : new(new(record, Digest.Of(document.RootElement, "$schema"), problems), problems);
         }
@@ -66,10 +69,10 @@ public static class RecordFile
         return record;
     }
 
-    static IEnumerable<Problem> Registered(TeardownRecord record, Catalogue? catalogue)
+    static IEnumerable<Problem> Registered(TeardownRecord record, Catalogue? catalogue, Func<TeardownRecord, TeardownCase> caseOf)
     {
         if (catalogue is null || catalogue.Checks.IsEmpty) return [];
-        var source = new RecordCase(record);
+        var source = caseOf(record);
         return catalogue.Checks.SelectMany(check => check.Item.Check(source));
     }
 }

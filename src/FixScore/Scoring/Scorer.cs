@@ -28,10 +28,13 @@ public static class Scorer
     /// <exception cref="ProfileMismatchException">The profile is not for such a device.</exception>
     /// <exception cref="CriterionFaultException">A criterion failed and <paramref name="mode"/> is <see cref="ScoringMode.Strict"/>; names all that did.</exception>
     public static ScoreDocument Score(
-        RecordDocument document, Profile profile, ScoringMode mode = ScoringMode.Strict, CancellationToken cancellation = default)
+        RecordDocument document, Profile profile, ScoringMode mode = ScoringMode.Strict, CancellationToken cancellation = default) =>
+        ScoreCase(document, new RecordCase(document.Record, cancellation), profile, mode, cancellation);
+
+    /// <summary>The same with what was derived from the record before.</summary>
+    internal static ScoreDocument ScoreCase(RecordDocument document, TeardownCase source, Profile profile, ScoringMode mode, CancellationToken cancellation)
     {
         if (ProfileMismatchException.For(document.Record.Device, profile) is { } mismatch) throw mismatch;
-        var source = new RecordCase(document.Record, cancellation);
         var evaluation = new Evaluation(profile, source, cancellation);
         var result = new Result(profile, evaluation.Run());
         var readings = ReadingsOf(profile, source, result, cancellation);
