@@ -28,7 +28,7 @@ static class SoftwareSupportReasons
     public static IEnumerable<Missing> Missing(SoftwareSupportFacts facts)
     {
         if (!facts.IsRecorded) return [new(Pointer.Root, "support")];
-        var open = facts.Kinds.Where(kind => kind.Years?.IsExact != true).Select(kind => $"years of {kind.Kind} updates");
+        var open = facts.Kinds.Where(kind => kind.Years?.IsExact != true).Select(kind => kind.Kind.EndsWith("updates", StringComparison.Ordinal) ? $"years of {kind.Kind}" : $"years of {kind.Kind} updates");
         return (facts.IsCountedAsAsked ? open : open.Append($"years counted from {Word.Of(facts.Asked!.Value)}")).Select(what => new Missing(Support, what));
     }
 

@@ -22,11 +22,17 @@ public sealed class NotesText(CultureInfo culture)
     }
 
     /// <summary>Closed gates, failed criteria, readings of the source, and the notices that go with every result.</summary>
-    public ImmutableArray<NoteLine> Cautions(Judgement judgement) =>
+    /// <param name="judgement">The judgement.</param>
+    /// <param name="everyReading">Whether readings that change nothing are told one by one, and not only counted.</param>
+    public ImmutableArray<NoteLine> Cautions(Judgement judgement, bool everyReading = true) =>
         [.. judgement.Score.Gates.Select(gate => Caution(verdict.Gate(gate))),
          .. judgement.Score.Faults.Select(fault => Caution($"The criterion at {fault.Node} failed ({fault.Code}); it counts as the whole scale.")),
-         .. judgement.Score.Readings.Select(reading => new NoteLine(0, NoteKind.Rule, Reading(reading))),
+         .. judgement.Score.Readings.Where(reading => everyReading || reading.Decisive).Select(reading => new NoteLine(0, NoteKind.Rule, Reading(reading))),
+         .. everyReading ? [] : Idle(judgement.Score.Readings.Count(reading => !reading.Decisive)),
          .. judgement.Score.Notes.Select(Caution)];
+
+    static NoteLine[] Idle(int readings) => readings == 0 ? [] :
+        [new(0, NoteKind.Rule, $"{readings.ToString(CultureInfo.InvariantCulture)} {(readings == 1 ? "point" : "points")} on which the source is silent would give the same result in any reading.")];
 
     static NoteLine Caution(string text) => new(0, NoteKind.Caution, text);
 

@@ -19,7 +19,7 @@ sealed class ScoreView(Canvas canvas, CultureInfo culture)
         lines.Show(judgement);
         if (explain) Notes(judgement);
         else Missing(judgement);
-        foreach (var line in notes.Cautions(judgement)) Note(line);
+        foreach (var line in notes.Cautions(judgement, everyReading: explain)) Note(line);
         canvas.Line();
     }
 
