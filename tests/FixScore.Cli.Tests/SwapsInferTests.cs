@@ -86,6 +86,30 @@ public sealed class SwapsInferTests
         Assert.Equal(["display-b-in-a"], display["because"]!.AsArray().Select(id => (string)id!));
     }
 
+    [Theory]
+    [InlineData("")]
+    [InlineData("de-DE")]
+    public void With_error_rates_it_says_how_probable_each_tie_is(string culture)
+    {
+        var ran = Fixscore.RunOn(Tablets.Plinth, "swaps", "infer", "-", "--false-clean", "0.05", "--false-flag", "0.01", "--culture", culture);
+        Assert.Equal((0, ""), (ran.Code, ran.Error));
+        Approved.Matches($"swaps-infer-rates{(culture.Length > 0 ? "-" + culture : "")}", ran.Out[ran.Out.IndexOf("How probable", StringComparison.Ordinal)..]);
+    }
+
+    [Fact]
+    public void Json_tells_what_settles_a_suspect_and_the_probabilities()
+    {
+        var root = JsonNode.Parse(Fixscore.RunOn(Tablets.Slate2, "swaps", "infer", "-", "--json", "--false-clean", "0.05").Out)!;
+        var trial = root["settle"]!.AsArray().First(each => (string)each!["parts"]![0]! == "front-camera")!;
+        Assert.Equal(("unit-a", "unit-b", false), ((string)trial["host"]!, (string)trial["donor"]!, (bool)trial["controlFirst"]!));
+        Assert.All(root["posterior"]!.AsArray(), part => Assert.InRange((double)part!["probability"]!, 0, 1));
+        Assert.Contains(root["pairTies"]!.AsArray(), tie => (string?)tie!["part"] == "rear-camera");
+    }
+
+    [Fact]
+    public void An_error_rate_beyond_one_half_is_refused() => Assert.Contains(
+        "'0.5' is not a rate from 0 to below 0.5 that --false-clean can take.", Fixscore.Run("swaps", "infer", "x.json", "--false-clean", "0.5").Error, StringComparison.Ordinal);
+
     [Fact]
     public void Json_lists_contradictions_as_sets_of_trials()
     {

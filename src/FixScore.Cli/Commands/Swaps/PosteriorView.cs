@@ -18,7 +18,7 @@ sealed class PosteriorView(Canvas canvas, CultureInfo culture)
                 context.Parts.Select(part => (string[])[part.Part.Id, part.Before.ToString("0.###", culture), After(part), part.StandardError > 0 ? part.StandardError.ToString("0.0000", culture) : RouteText.Nothing]),
                 Names.FoldedAt);
         }
-        canvas.Line("Before the trials: an invented guess by role. Error rates are those given; after 1 in 10,000 nothing is certain.");
+        canvas.Line("Before the trials: an invented guess by role. Error rates are those given; no score uses this.");
         canvas.Line();
     }
 
