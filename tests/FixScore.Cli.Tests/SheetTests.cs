@@ -47,7 +47,7 @@ public sealed class SheetTests
     public void As_json_it_is_data()
     {
         var sheet = Json(Torch.Record, "--part", "cell");
-        Assert.Equal(["record", "parts", "cautions", "ready", "before", "labels", "operations", "shortest", "screws", "reassembly", "sealing", "after"], Names(sheet));
+        Assert.Equal(["record", "parts", "cautions", "ready", "before", "labels", "operations", "shortest", "screws", "reassembly", "alsoRecorded", "sealing", "after"], Names(sheet));
         Assert.Equal(["unscrew-cover", "unplug-cell", "peel-cell"], sheet.GetProperty("operations").EnumerateArray().Select(each => each.GetProperty("operation").GetString()));
         Assert.Equal([3, 2, 1], sheet.GetProperty("reassembly").EnumerateArray().Select(each => each.GetProperty("undoes").GetInt32()));
     }

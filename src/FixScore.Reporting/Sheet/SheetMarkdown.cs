@@ -53,7 +53,8 @@ public static class SheetMarkdown
         Row(text.Append('\n'), section.Columns.Prepend("Done"));
         Row(text, section.Columns.Prepend("").Select(_ => "---"));
         foreach (var row in section.Rows) Row(text, row.Select(Escaped).Prepend("\\[ \\]"));
-        text.Append('\n');
+        // The next section brings a blank line of its own.
+        if (section.Below.Any()) text.Append('\n');
     }
 
     static void Row(StringBuilder text, IEnumerable<string> cells) => text.Append("| ").AppendJoin(" | ", cells).Append(" |\n");

@@ -24,6 +24,7 @@ static class SheetJson
         json.WriteBoolean("shortest", plan.IsShortest);
         json.Each("screws", plan.Screws, Screw);
         json.Each("reassembly", plan.Reassembly, Return);
+        json.Words("alsoRecorded", [.. plan.AlsoRecorded.Select(operation => operation.Id)]);
         Sealing(json, plan.Sealing);
         json.Words("after", plan.After);
         json.WriteEndObject();
