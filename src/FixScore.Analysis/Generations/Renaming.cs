@@ -3,7 +3,11 @@ using System.Text.Json.Nodes;
 namespace FixScore.Analysis.Generations;
 
 /// <summary>Gives entries of an old record the ids that their like has in the new one, wherever they are named.</summary>
-/// <remarks>Parts are alike by role where only one of it is left in each, joints by kind and the parts they join, tools and consumables by name, operations by action and what they undo and remove.</remarks>
+/// <remarks>
+/// Two entries are taken for one only when, of all that have no counterpart by id, just one on each side is like that: parts by
+/// role; joints by kind and the parts they join, then by the parts alone; tools and consumables by name; operations by action and
+/// what they undo, remove and move, then by what they undo, remove and move alone; locks by the states they lead from and to.
+/// </remarks>
 sealed class Renaming
 {
     // Members that hold ids; words such as roles can look the same.
@@ -14,9 +18,14 @@ sealed class Renaming
     };
 
     readonly JsonObject old, @new;
+    readonly HashSet<string> taken;
     readonly SortedDictionary<string, string> renamed = new(StringComparer.Ordinal);
 
-    Renaming(JsonObject old, JsonObject @new) => (this.old, this.@new) = (old, @new);
+    Renaming(JsonObject old, JsonObject @new)
+    {
+        (this.old, this.@new) = (old, @new);
+        taken = [.. old.Select(list => list.Key).SelectMany(list => Entries(old, list)).Select(Id)];
+    }
 
     /// <summary>Renames in place; gives the old id of every new one that differs.</summary>
     public static IReadOnlyDictionary<string, string> Apply(JsonObject old, JsonObject @new)
@@ -24,20 +33,23 @@ sealed class Renaming
         var renaming = new Renaming(old, @new);
         renaming.Match("parts", entry => Text(entry["role"]));
         renaming.Match("joints", entry => $"{Text(entry["kind"])} {Set(entry["joins"])}");
+        renaming.Match("joints", entry => Set(entry["joins"]));
         renaming.Match("tools", entry => Text(entry["name"]));
         renaming.Match("consumables", entry => Text(entry["name"]));
-        renaming.Match("operations", entry => $"{Text(entry["action"])} {Set(entry["undoes"])} {Set(entry["removes"])} {Set(entry["moves"])}");
+        renaming.Match("operations", entry => Effect(entry) is { } effect ? $"{Text(entry["action"])} {effect}" : null);
+        renaming.Match("operations", Effect);
+        renaming.Match("locks", entry => $"{Text(entry["from"])} {Text(entry["to"])}");
         return renaming.renamed;
     }
 
-    void Match(string list, Func<JsonObject, string> likeness)
+    void Match(string list, Func<JsonObject, string?> likeness)
     {
         var (before, after) = (Entries(old, list), Entries(@new, list));
         var (oldIds, newIds) = (before.Select(Id).ToHashSet(StringComparer.Ordinal), after.Select(Id).ToHashSet(StringComparer.Ordinal));
         var left = before.Where(entry => !newIds.Contains(Id(entry))).ToLookup(likeness);
         var pairs = after.Where(entry => !oldIds.Contains(Id(entry))).GroupBy(likeness)
-            .Where(alike => alike.Count() == 1 && left[alike.Key].Count() == 1).Select(alike => (Old: Id(left[alike.Key].Single()), New: Id(alike.Single())))
-            .Where(pair => !renamed.ContainsKey(pair.New)).ToArray();
+            .Where(alike => alike.Key is not null && alike.Count() == 1 && left[alike.Key].Count() == 1).Select(alike => (Old: Id(left[alike.Key].Single()), New: Id(alike.Single())))
+            .Where(pair => taken.Add(pair.New)).ToArray();
         foreach (var pair in pairs) renamed[pair.New] = pair.Old;
         Rename(old, pairs.ToDictionary(pair => pair.Old, pair => pair.New, StringComparer.Ordinal), false);
     }
@@ -62,6 +74,11 @@ sealed class Renaming
         value.GetValueKind() == System.Text.Json.JsonValueKind.String ? names.GetValueOrDefault(value.GetValue<string>()) : null;
 
     static JsonObject[] Entries(JsonObject record, string list) => [.. (record[list] as JsonArray)?.OfType<JsonObject>() ?? []];
+
+    // What brings nothing about is like everything else that does not: no sign of being the same.
+    static string? Effect(JsonObject entry) => entry["undoes"] is null && entry["removes"] is null && entry["moves"] is null
+        ? null
+        : $"{Set(entry["undoes"])} {Set(entry["removes"])} {Set(entry["moves"])}";
 
     static string Id(JsonObject entry) => entry["id"]?.GetValue<string>() ?? "";
 

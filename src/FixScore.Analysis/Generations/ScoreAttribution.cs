@@ -3,20 +3,13 @@ using FixScore.Analysis.Comparing;
 
 namespace FixScore.Analysis.Generations;
 
-/// <summary>What one line of the profile did to the difference of two scores.</summary>
-/// <param name="Node">Path of the line, or <c>gates</c> for what caps do.</param>
-/// <param name="Title">Its title.</param>
-/// <param name="Low">What it did to the low end, points; above 0 is better.</param>
-/// <param name="High">What it did to the high end. Not the ends of an interval: each end is a sum of its own.</param>
-public sealed record NodeDelta(string Node, string Title, decimal Low, decimal High);
-
 /// <summary>The difference of two scores by one profile, shared out among its lines exactly: deltas add up to it, end by end.</summary>
 /// <remarks>
 /// <para>Lines are the profile's leaves, or nodes that it spreads over parts. Where everything above them is a weighted arithmetic
 /// mean or a sum, the delta is the difference of contributions. Otherwise it is the Shapley value over the lines that changed
 /// (L. S. Shapley, A Value for n-Person Games, 1953): the mean, over all orders in which they can change one after another, of
-/// what each adds. With more than 12 changed lines those below one line of the total change together.</para>
-/// <para>What gates take away is a line of its own. Immutable and thread safe.</para>
+/// what each adds. With more than 12 changed lines those below one node change together, at the lowest depth that leaves 12.</para>
+/// <para>What gates take away is a line of its own. Low and high ends are shared out each by itself. Immutable and thread safe.</para>
 /// </remarks>
 /// <param name="Old">The old total.</param>
 /// <param name="New">The new total.</param>
@@ -37,13 +30,19 @@ public sealed record ScoreAttribution(Interval Old, Interval New, bool IsAdditiv
     {
         var (before, after) = (Scorer.Score(old, profile, cancellation: cancellation), Scorer.Score(@new, profile, cancellation: cancellation));
         ImmutableArray<string> paths = [.. ScoreLines.Columns(profile).Where(column => !column.IsGateOnly).Select(column => column.Path)];
-        var additive = paths.All(path => IsLinear(before, path) && IsLinear(after, path));
-        var deltas = additive ? Contributed(before, after, paths) : Shapley.Of(old, @new, profile, paths, cancellation);
-        NodeDelta gates = new(Gates, "Caps by gates", Taken(after, score => score.Low) - Taken(before, score => score.Low), Taken(after, score => score.High) - Taken(before, score => score.High));
-        return new(before.Total, after.Total, additive, [.. deltas.Append(gates).Where(delta => delta.Low != 0m || delta.High != 0m)]);
+        var contributed = Contributed(before, after, paths).ToArray();
+        var additive = paths.All(path => IsLinear(before, path) && IsLinear(after, path)) && AddUp(contributed, before.BeforeGates, after.BeforeGates);
+        var deltas = additive ? contributed : Shapley.Of(old, @new, profile, paths, cancellation);
+        return new(before.Total, after.Total, additive, [.. from delta in deltas.Append(OfGates(before, after))
+                                                            where delta.Low != 0m || delta.High != 0m
+                                                            select delta.Node == Gates ? delta : delta with { Lines = LineChanges.Below(delta.Node, before, after) }]);
     }
 
     static bool IsLinear(ScoreDocument score, string path) => Line(score, path) is { } line && (line.Contribution is not null || line.Share == 0m);
+
+    // They do not where one total is made of nothing, because all lines were left out.
+    static bool AddUp(NodeDelta[] deltas, Interval old, Interval @new) =>
+        deltas.Sum(delta => delta.Low) == @new.Low - old.Low && deltas.Sum(delta => delta.High) == @new.High - old.High;
 
     static IEnumerable<NodeDelta> Contributed(ScoreDocument before, ScoreDocument after, ImmutableArray<string> paths) => paths.Select(path =>
     {
@@ -52,6 +51,12 @@ public sealed record ScoreAttribution(Interval Old, Interval New, bool IsAdditiv
     });
 
     static ScoreNode Line(ScoreDocument score, string path) => score.Nodes.First(node => node.Path == path);
+
+    static NodeDelta OfGates(ScoreDocument before, ScoreDocument after) =>
+        new(Gates, "Caps by gates", Taken(after, score => score.Low) - Taken(before, score => score.Low), Taken(after, score => score.High) - Taken(before, score => score.High))
+        {
+            Lines = LineChanges.OfGates(before.Gates, after.Gates),
+        };
 
     static decimal Taken(ScoreDocument score, Func<Interval, decimal> end) => end(score.Total) - end(score.BeforeGates);
 }

@@ -10,8 +10,10 @@ static class Shapley
 {
     const int MostPlayers = 12;
 
-    // Few enough that differences of totals stay exact in decimal.
-    const int Decimals = 20;
+    // Digits that a decimal always has room for.
+    const int Digits = 28;
+
+    const int MostDecimals = 20;
 
     public static IEnumerable<NodeDelta> Of(RecordDocument old, RecordDocument @new, Profile profile, ImmutableArray<string> paths, CancellationToken cancellation)
     {
@@ -56,15 +58,24 @@ static class Shapley
     static decimal[] Values(int players, decimal[] totals)
     {
         var values = new decimal[players];
+        var decimals = Decimals(totals);
         for (var player = 0; player < players; player++)
         {
             var sum = (Rational)0m;
             for (var set = 0; set < totals.Length; set++)
                 if ((set >> player & 1) == 0) sum += ((Rational)totals[set | (1 << player)] - totals[set]) * Weight(int.PopCount(set), players);
-            values[player] = Rounding.To(sum.ToDecimal(), Decimals, RoundingMode.HalfEven);
+            values[player] = Rounding.To(sum.ToDecimal(), decimals, RoundingMode.HalfEven);
         }
         if (players > 0) values[^1] = totals[^1] - totals[0] - values[..^1].Sum();
         return values;
+    }
+
+    // Few enough that sums of the values are exact in decimal, whatever the scale; one digit is for what adds up.
+    static int Decimals(decimal[] totals)
+    {
+        var whole = 2;
+        for (var greatest = totals.Max(Math.Abs); greatest >= 1m; greatest /= 10m) whole++;
+        return Math.Clamp(Digits - whole, 0, MostDecimals);
     }
 
     static Rational Weight(int before, int players) => (Rational)1m / Choose(players - 1, before) / players;

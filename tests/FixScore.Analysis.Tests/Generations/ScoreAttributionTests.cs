@@ -53,6 +53,32 @@ public sealed class ScoreAttributionTests
         }, iter: 300);
     }
 
+    // Any depth, aggregate, rounding of groups and way to take what is unknown; parts, gates.
+    [Fact]
+    public void Deltas_add_up_exactly_under_any_rules() => Gen.Select(RandomRules.Profile, RandomRules.Record, RandomRules.Record).Sample((profile, old, @new) =>
+    {
+        var found = ScoreAttribution.Of(old, @new, profile);
+        Assert.Equal((Scorer.Score(old, profile).Total, Scorer.Score(@new, profile).Total), (found.Old, found.New));
+        Assert.Equal(found.New.Low - found.Old.Low, found.Deltas.Sum(delta => delta.Low));
+        Assert.Equal(found.New.High - found.Old.High, found.Deltas.Sum(delta => delta.High));
+    }, iter: 300);
+
+    // Where every line is left out the total is the whole scale, which no contribution explains: 0 to 100 becomes 40.
+    [Fact]
+    public void A_total_that_was_made_of_nothing_is_shared_out_too()
+    {
+        var profile = RandomRules.Read(""" "aggregate": "weighted-arithmetic", "of": [{ "weight": 1, "unknown": "skip", "criterion": "t.0" }] """);
+        var found = ScoreAttribution.Of(RandomRules.Document((decimal?)null), RandomRules.Document(40m), profile);
+        Assert.Equal((false, 40m, -60m), (found.IsAdditive, found.Deltas.Single().Low, found.Deltas.Single().High));
+    }
+
+    [Fact]
+    public void What_a_line_did_is_told_with_the_reasons_of_both_scores()
+    {
+        var line = Assert.Single(Of(Bench.Profile("p", 3, 1), (40, 80), (60, 80)).Deltas).Lines.Single();
+        Assert.Equal(("root/first", 40m, 60m), (line.Path, line.Old!.Value.Low, line.New!.Value.Low));
+    }
+
     static ScoreAttribution Of(Profile profile, (decimal?, decimal?) old, (decimal?, decimal?) @new) =>
         ScoreAttribution.Of(Bench.Document("old", old.Item1, old.Item2), Bench.Document("new", @new.Item1, @new.Item2), profile);
 }
