@@ -1,54 +1,54 @@
 using System.Text.Json;
+using FixScore.Analysis.Generations.Words;
 
 namespace FixScore.Analysis.Generations;
 
 /// <summary>Says a change in the words of the record.</summary>
 static class ChangeText
 {
-    const int Longest = 160;
-
-    static readonly string[] Left = ["id", "note", "evidence", "footage"];
-
+    /// <summary>A sentence that stands alone.</summary>
     public static string Of(RecordChange change)
     {
-        var what = $"{Noun(change)}{(change.Was is { } was ? $" (was {was})" : "")}";
-        var member = Member(change);
-        return change.Kind switch
+        var (what, member) = (Subject(change), Member(change));
+        if (member.Length == 0 && change.Kind != ChangeKind.Changed) return $"{what} is {(change.Kind == ChangeKind.Added ? "new" : "gone")}: {Entry(change)}.";
+        var (old, @new) = (Value(change, change.Old), Value(change, change.New));
+        return $"{what}: {(member.Length == 0 ? "" : member + " is ")}" + change.Kind switch
         {
-            ChangeKind.Added when member.Length == 0 => $"{what} is new: {Plain(change.New!)}.",
-            ChangeKind.Removed when member.Length == 0 => $"{what} is gone: {Plain(change.Old!)}.",
-            ChangeKind.Added => $"{what}: {member} is now {Plain(change.New!)}; before, it was not recorded.",
-            ChangeKind.Removed => $"{what}: {member} was {Plain(change.Old!)}; now it is not recorded.",
-            _ when member.Length == 0 => $"{what}: now {Plain(change.New!)}, was {Plain(change.Old!)}.",
-            _ => $"{what}: {member} is now {Plain(change.New!)}, was {Plain(change.Old!)}.",
+            ChangeKind.Added => $"now {@new}; before, it was not recorded.",
+            ChangeKind.Removed => $"no longer recorded; it was {old}.",
+            _ => $"now {@new}, was {old}.",
         };
     }
 
-    static string Noun(RecordChange change) => change.Entry is { } entry
-        ? $"{(change.Topic.EndsWith('s') ? change.Topic[..^1] : change.Topic)} {entry}"
-        : change.Topic;
-
-    static string Member(RecordChange change) => string.Join(' ', change.Path.Text.Split('/').Skip(change.Entry is null ? 2 : 3).Select(Words));
-
-    // 'softensAtC' reads 'softens at C'.
-    static string Words(string name) => string.Concat(name.Select((letter, i) => char.IsUpper(letter) && i > 0 && !char.IsUpper(name[i - 1]) ? $" {(i + 1 < name.Length ? char.ToLowerInvariant(letter) : letter)}" : $"{letter}"));
-
-    static string Plain(string json)
+    /// <summary>A phrase about a member of an entry that is named before.</summary>
+    public static string Phrase(RecordChange change)
     {
-        using var document = JsonDocument.Parse(json);
-        var text = Plain(document.RootElement);
-        return text.Length <= Longest ? text : text[..(Longest - 1)] + "…";
+        var member = Member(change) is { Length: > 0 } named ? named : change.Topic;
+        return change.Kind switch
+        {
+            ChangeKind.Added => $"{member} {Value(change, change.New)} (was not recorded)",
+            ChangeKind.Removed => $"{member} not recorded (was {Value(change, change.Old)})",
+            _ => $"{member} {Differs(change) ?? $"{Value(change, change.New)} (was {Value(change, change.Old)})"}",
+        };
     }
 
-    static string Plain(JsonElement element) => element.ValueKind switch
+    /// <summary>What a whole entry that is new or gone is.</summary>
+    public static string Entry(RecordChange change) => Read(change.New ?? change.Old!, value => EntryText.Of(change.Topic, value));
+
+    /// <summary>The entry, with the id that it had.</summary>
+    static string Subject(RecordChange change) => change.Entry is { } entry
+        ? $"{(change.Topic.EndsWith('s') ? change.Topic[..^1] : change.Topic)} {entry}{(change.Was is { } was ? $" (was {was})" : "")}"
+        : change.Topic;
+
+    static string Member(RecordChange change) => MemberWords.Label(change.Below);
+
+    static string Value(RecordChange change, string? json) => json is null ? "" : Read(json, value => ValueText.Of(change.Below.LastOrDefault(""), value));
+
+    static string? Differs(RecordChange change) => Read(change.OldAsNow ?? change.Old!, old => Read(change.New!, @new => ValueText.Difference(old, @new)));
+
+    static T Read<T>(string json, Func<JsonElement, T> say)
     {
-        JsonValueKind.Object when element.TryGetProperty("min", out var min) && element.TryGetProperty("max", out var max) => $"{Plain(min)} to {Plain(max)}",
-        JsonValueKind.Object => string.Join(", ", element.EnumerateObject().Where(member => !Left.Contains(member.Name)).Select(member => $"{Words(member.Name)} {Plain(member.Value)}")),
-        JsonValueKind.Array when element.GetArrayLength() == 0 => "none",
-        JsonValueKind.Array => string.Join(" and ", element.EnumerateArray().Select(Plain)),
-        JsonValueKind.True => "yes",
-        JsonValueKind.False => "no",
-        JsonValueKind.String => element.GetString()!,
-        _ => element.GetRawText(),
-    };
+        using var document = JsonDocument.Parse(json);
+        return say(document.RootElement);
+    }
 }

@@ -7,10 +7,12 @@ namespace FixScore.Analysis.Generations;
 /// <summary>Puts the lines and gates of two scores side by side.</summary>
 static class LineChanges
 {
+    static readonly Dictionary<string, string> Same = [];
+
     /// <summary>The lines at or below a path whose points differ, by how much of the total that is.</summary>
-    public static ImmutableArray<LineChange> Below(string path, ScoreDocument before, ScoreDocument after)
+    public static ImmutableArray<LineChange> Below(string path, ScoreDocument before, ScoreDocument after, IReadOnlyDictionary<string, string> newIds)
     {
-        var (old, @new) = (Judged(path, before), Judged(path, after));
+        var (old, @new) = (Judged(path, before, newIds), Judged(path, after, Same));
         return [.. from line in @new.Keys.Union(old.Keys, StringComparer.Ordinal)
                    let was = old.GetValueOrDefault(line)
                    let now = @new.GetValueOrDefault(line)
@@ -26,8 +28,11 @@ static class LineChanges
         .. after.Where(gate => !before.Contains(gate)).Select(gate => new LineChange(gate.Id, gate.Reason, null, gate.Cap, [], [])),
     ];
 
-    static Dictionary<string, ScoreNode> Judged(string path, ScoreDocument score) => ScoreLines.Lowest(score)
-        .Where(line => line.Path == path || line.Path.StartsWith(path + "/", StringComparison.Ordinal)).ToDictionary(line => line.Path, StringComparer.Ordinal);
+    static Dictionary<string, ScoreNode> Judged(string path, ScoreDocument score, IReadOnlyDictionary<string, string> newIds) => ScoreLines.Lowest(score)
+        .Where(line => line.Path == path || line.Path.StartsWith(path + "/", StringComparison.Ordinal)).ToDictionary(line => Renamed(line.Path, newIds), StringComparer.Ordinal);
+
+    // A line of a part ends with the part's id.
+    static string Renamed(string path, IReadOnlyDictionary<string, string> newIds) => string.Join('/', path.Split('/').Select(id => newIds.GetValueOrDefault(id, id)));
 
     static Interval? Points(ScoreNode? line) => line is null ? null : ScoreLines.ValueOf(line, false);
 

@@ -26,7 +26,15 @@ public sealed record RecordChange(ChangeKind Kind, Pointer Path, Pointer At, str
     public string Topic => Path.Text.Split('/')[1];
 
     /// <summary>The entry of that list; <c>null</c> where the topic has none.</summary>
-    public string? Entry => Path.Text.Split('/') is [_, _, var entry, ..] && Topic is not ("device" or "support") ? entry : null;
+    public string? Entry => Path.Text.Split('/') is [_, _, var entry, ..] && HasEntries(Topic) ? entry : null;
+
+    /// <summary>The old value with the ids of the new record.</summary>
+    internal string? OldAsNow { get; init; }
+
+    internal static bool HasEntries(string topic) => topic is not ("device" or "support");
+
+    /// <summary>Names of the members below the entry, or below the topic where it has none.</summary>
+    internal IEnumerable<string> Below => Path.Text.Split('/').Skip(Entry is null ? 2 : 3);
 
     /// <summary>A sentence in the words of the record.</summary>
     public string Text => ChangeText.Of(this);

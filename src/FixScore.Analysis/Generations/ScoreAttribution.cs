@@ -33,9 +33,10 @@ public sealed record ScoreAttribution(Interval Old, Interval New, bool IsAdditiv
         var contributed = Contributed(before, after, paths).ToArray();
         var additive = paths.All(path => IsLinear(before, path) && IsLinear(after, path)) && AddUp(contributed, before.BeforeGates, after.BeforeGates);
         var deltas = additive ? contributed : Shapley.Of(old, @new, profile, paths, cancellation);
+        var newIds = RecordChanges.Renamed(old.Record, @new.Record).ToDictionary(each => each.Value, each => each.Key, StringComparer.Ordinal);
         return new(before.Total, after.Total, additive, [.. from delta in deltas.Append(OfGates(before, after))
                                                             where delta.Low != 0m || delta.High != 0m
-                                                            select delta.Node == Gates ? delta : delta with { Lines = LineChanges.Below(delta.Node, before, after) }]);
+                                                            select delta.Node == Gates ? delta : delta with { Lines = LineChanges.Below(delta.Node, before, after, newIds) }]);
     }
 
     static bool IsLinear(ScoreDocument score, string path) => Line(score, path) is { } line && (line.Contribution is not null || line.Share == 0m);

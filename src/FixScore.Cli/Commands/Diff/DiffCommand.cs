@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using FixScore.Analysis.Generations;
 using FixScore.Cli.Installed;
 
 namespace FixScore.Cli.Commands.Diff;
@@ -31,13 +29,9 @@ sealed class DiffCommand : AppCommand
         var read = paths.Select(session.ReadRecord).ToArray();
         if (read.Any(record => record is null) || (wanted is not null && profile is null)) return ExitCode.InvalidInput;
         if (profile is not null && paths.Zip(read).Count(each => !session.Fits(each.First, each.Second!, profile)) > 0) return ExitCode.InvalidInput;
-        var found = new Difference(read[0]!.Record, read[1]!.Record, RecordChanges.Between(read[0]!.Record, read[1]!.Record),
-            profile, profile is null ? null : ScoreAttribution.Of(read[0]!, read[1]!, profile, session.Cancellation));
+        var found = Difference.Between(read[0]!, read[1]!, profile, session.Cancellation);
         if (session.AsJson) session.Write(null, DiffJson.Of(found));
         else new DiffView(session.Canvas, session.Culture).Show(found);
-        return found.Changes.IsEmpty && found.Attribution is not { Deltas.IsEmpty: false } ? ExitCode.Done : ExitCode.Difference;
+        return found.IsNone ? ExitCode.Done : ExitCode.Difference;
     }
 }
-
-/// <summary>What is different between two records.</summary>
-sealed record Difference(Records.TeardownRecord Old, Records.TeardownRecord New, ImmutableArray<RecordChange> Changes, Profile? Profile, ScoreAttribution? Attribution);

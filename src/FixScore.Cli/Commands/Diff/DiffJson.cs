@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using FixScore.Analysis.Generations;
 using FixScore.Cli.Files;
@@ -15,6 +16,9 @@ static class DiffJson
         json.WriteEndArray();
         if (found.Attribution is { } attribution) Score(json, attribution);
         else json.WriteNull("score");
+        json.WriteStartArray("proofs");
+        foreach (var proof in found.Proofs) Proof(json, proof);
+        json.WriteEndArray();
         json.WriteEndObject();
     });
 
@@ -29,6 +33,31 @@ static class DiffJson
         json.WriteString("path", change.Path.Text);
         json.WriteString("was", change.Was);
         json.WriteEndObject();
+    }
+
+    static void Proof(Utf8JsonWriter json, ProofChange change)
+    {
+        json.WriteStartObject();
+        json.WriteString("part", change.Part);
+        json.WriteString("lockState", change.LockState is { } state ? Word.Of(state) : null);
+        json.WriteString("procedure", change.Procedure is { } procedure ? Word.Of(procedure) : null);
+        Proofs(json, "old", change.Old);
+        Proofs(json, "new", change.New);
+        json.WriteEndObject();
+    }
+
+    static void Proofs(Utf8JsonWriter json, string name, ImmutableArray<PartProof> proofs)
+    {
+        json.WriteStartArray(name);
+        foreach (var proof in proofs)
+        {
+            json.WriteStartObject();
+            json.WriteString("verdict", Word.Of(proof.Verdict));
+            json.WriteString("worst", proof.Worst.Length > 0 ? proof.Worst : null);
+            json.WriteString("software", proof.Software);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
     }
 
     static void Value(Utf8JsonWriter json, string name, string? canonical)
@@ -49,11 +78,40 @@ static class DiffJson
             json.WriteStartObject();
             json.WriteString("node", delta.Node);
             Ends(json, "delta", delta.Low, delta.High);
+            json.WriteString("title", delta.Title);
+            json.WriteStartArray("lines");
+            foreach (var line in delta.Lines) Line(json, line);
+            json.WriteEndArray();
             json.WriteEndObject();
         }
         json.WriteEndArray();
         json.WriteBoolean("additive", attribution.IsAdditive);
         json.WriteEndObject();
+    }
+
+    static void Line(Utf8JsonWriter json, LineChange line)
+    {
+        json.WriteStartObject();
+        json.WriteString("path", line.Path);
+        json.WriteString("title", line.Title);
+        Points(json, "old", line.Old);
+        Points(json, "new", line.New);
+        Reasons(json, "before", line.Before);
+        Reasons(json, "now", line.Now);
+        json.WriteEndObject();
+    }
+
+    static void Points(Utf8JsonWriter json, string name, Interval? points)
+    {
+        if (points is { } known) Ends(json, name, known.Low, known.High);
+        else json.WriteNull(name);
+    }
+
+    static void Reasons(Utf8JsonWriter json, string name, ImmutableArray<ScoreReason> reasons)
+    {
+        json.WriteStartArray(name);
+        foreach (var reason in reasons) json.WriteStringValue(reason.Text);
+        json.WriteEndArray();
     }
 
     static void Ends(Utf8JsonWriter json, string name, decimal low, decimal high)
