@@ -26,12 +26,25 @@ public sealed class ScoreAttributionTests
         Support.Equal([("root/first", 12.5m), ("root/second", 19.5m)], found.Deltas.Select(delta => (delta.Node, delta.Low)));
     }
 
+    // The same two values, each of seven equal lines of a group: fourteen lines changed, two groups share the difference.
+    [Fact]
+    public void With_many_changed_lines_the_nodes_above_them_have_shapley_values()
+    {
+        string Seven(string criterion) => string.Join(',', Enumerable.Repeat($$"""{ "weight": 1, "criterion": "{{criterion}}" }""", 7));
+        string Group(string criterion) => $$"""{ "weight": 1, "aggregate": "weighted-arithmetic", "of": [{{Seven(criterion)}}] }""";
+        var profile = RandomRules.Read($$""" "aggregate": "weighted-geometric", "of": [{{Group("t.0")}}, {{Group("t.1")}}] """);
+        var found = ScoreAttribution.Of(RandomRules.Document(16m, 1m), RandomRules.Document(81m, 16m), profile);
+        Support.Equal([("n0/n1", 12.5m, 7), ("n0/n9", 19.5m, 7)], found.Deltas.Select(delta => (delta.Node, delta.High, delta.Lines.Length)));
+    }
+
     [Fact]
     public void Caps_by_gates_are_a_line_of_their_own()
     {
         var profile = Bench.Profile("p", 1, 1, more: """, "gates": [{ "id": "low", "when": { "node": "first", "below": 30 }, "cap": 20, "reason": "planted" }]""");
         var found = Of(profile, (20, 80), (40, 80));
         Support.Equal([("root/first", 10m), ("gates", 30m)], found.Deltas.Select(delta => (delta.Node, delta.Low)));
+        var gate = Assert.Single(found.Deltas[^1].Lines);
+        Assert.Equal(("low", "planted", (Interval?)20m, (Interval?)null), (gate.Path, gate.Title, gate.Old, gate.New));
     }
 
     [Fact]
@@ -61,7 +74,7 @@ public sealed class ScoreAttributionTests
         Assert.Equal((Scorer.Score(old, profile).Total, Scorer.Score(@new, profile).Total), (found.Old, found.New));
         Assert.Equal(found.New.Low - found.Old.Low, found.Deltas.Sum(delta => delta.Low));
         Assert.Equal(found.New.High - found.Old.High, found.Deltas.Sum(delta => delta.High));
-    }, iter: 300);
+    }, iter: 200);
 
     // Where every line is left out the total is the whole scale, which no contribution explains: 0 to 100 becomes 40.
     [Fact]

@@ -14,7 +14,12 @@ sealed class AttributionView(Canvas canvas, Shown shown, CultureInfo culture)
     public void Show(Profile profile, ScoreAttribution attribution)
     {
         canvas.Line($"By {profile.Id} {profile.Version}: {Points(attribution.Old)} points before, {Points(attribution.New)} now.");
-        if (attribution.Deltas.IsEmpty) return;
+        if (attribution.Deltas.IsEmpty) canvas.Line("No line of the score changed.");
+        else Deltas(attribution);
+    }
+
+    void Deltas(ScoreAttribution attribution)
+    {
         NodeDelta[] sorted = [.. attribution.Deltas.OrderByDescending(delta => Math.Abs(delta.Low) + Math.Abs(delta.High))];
         canvas.Table(
             [("What did it", false), ("Low end", true), ("High end", true)],
@@ -34,7 +39,9 @@ sealed class AttributionView(Canvas canvas, Shown shown, CultureInfo culture)
 
     void Line(NodeDelta delta, LineChange line)
     {
-        canvas.Item(1, "", $"{(line.Path == delta.Node ? "" : line.Title + ": ")}{Told(line.Old)} before, {Told(line.New)} now");
+        canvas.Item(1, "", delta.Node == ScoreAttribution.Gates
+            ? $"Cap at {Points((line.New ?? line.Old)!.Value)}, {(line.New is null ? "before" : "now")} only: {line.Title}"
+            : $"{(line.Path == delta.Node ? "" : line.Title + ": ")}{Told(line.Old)} before, {Told(line.New)} now");
         Reason("before:", line.Before);
         Reason("now:   ", line.Now);
     }
