@@ -7,7 +7,7 @@ namespace FixScore.Reporting.Sheet;
 /// <summary>Puts a plan into words: nine sections, always all of them and in the same order.</summary>
 sealed class SheetWording(SheetPlan plan, CultureInfo culture)
 {
-    readonly SheetTerms terms = new(plan.Record, culture);
+    readonly RecordTerms terms = new(plan.Record, culture);
 
     public SheetDocument Document => new($"Bench sheet: {terms.Device}", [.. Introduction()],
     [
@@ -29,7 +29,7 @@ sealed class SheetWording(SheetPlan plan, CultureInfo culture)
         foreach (var left in plan.Parts.Where(part => !part.IsOnSheet)) yield return new(0, SheetMark.Item, $"Left out: {terms.Part(left.Part.Id)}: {Why(left)}");
     }
 
-    string Why(SheetPart left) => left.Why is { } why ? SheetTerms.Sentence(why.ToString(culture)) : "it cannot be freed without damage along with the others; ask for it alone.";
+    string Why(SheetPart left) => left.Why is { } why ? RecordTerms.Sentence(why.ToString(culture)) : "it cannot be freed without damage along with the others; ask for it alone.";
 
     static IEnumerable<SheetLine> Checks(IEnumerable<string> checks) =>
         checks.Select(check => new SheetLine(0, SheetMark.Tick, check)).Prepend(Text("Common practice, no source. Note what already fails."));
@@ -52,20 +52,20 @@ sealed class SheetWording(SheetPlan plan, CultureInfo culture)
 
     ImmutableArray<string> Row(SheetScrew each) =>
     [
-        $"{terms.Number(each.Number)}", each.Joint.Id, each.Joint.Where is { } where ? SheetTerms.Name(where) : SheetTerms.NotRecorded,
-        each.Joint.Screw is { } screw ? SheetTerms.Words(screw.Drive) : SheetTerms.NotRecorded, Size(each.Joint.Screw?.DiameterMm), Size(each.Joint.Screw?.LengthMm), terms.Amount(each.Joint.Count),
+        $"{terms.Number(each.Number)}", each.Joint.Id, each.Joint.Where is { } where ? RecordTerms.Name(where) : RecordTerms.NotRecorded,
+        each.Joint.Screw is { } screw ? RecordTerms.Words(screw.Drive) : RecordTerms.NotRecorded, Size(each.Joint.Screw?.DiameterMm), Size(each.Joint.Screw?.LengthMm), terms.Amount(each.Joint.Count),
     ];
 
-    string Size(Quantity? size) => size is { } known ? terms.Amount(known, " mm") : SheetTerms.NotRecorded;
+    string Size(Quantity? size) => size is { } known ? terms.Amount(known, " mm") : RecordTerms.NotRecorded;
 
     IEnumerable<SheetLine> Sealing()
     {
         yield return Text("Ingress protection is not restored by a gasket or adhesive that is used again.");
         yield return Text(plan.Sealing.IngressProtection is { } code
-            ? $"Recorded for the device as sold: {SheetTerms.Name(code)} (IEC 60529). Do not promise it after the work unless seals were renewed as the maker says and it was tested."
+            ? $"Recorded for the device as sold: {RecordTerms.Name(code)} (IEC 60529). Do not promise it after the work unless seals were renewed as the maker says and it was tested."
             : "No ingress protection code is recorded.");
         if (plan.Sealing.Opened.IsEmpty) yield return Text("No gasket, adhesive or tape is opened.");
-        foreach (var joint in plan.Sealing.Opened) yield return new(0, SheetMark.Item, $"opened: {terms.Joint(joint)}{(joint.Where is { } where ? $", {SheetTerms.Name(where)}" : "")}");
+        foreach (var joint in plan.Sealing.Opened) yield return new(0, SheetMark.Item, $"opened: {terms.Joint(joint)}{(joint.Where is { } where ? $", {RecordTerms.Name(where)}" : "")}");
     }
 
     static SheetLine Text(string text) => new(0, SheetMark.Text, text);

@@ -3,15 +3,15 @@ using FixScore.Records;
 namespace FixScore.Reporting.Sheet;
 
 /// <summary>What to have ready, in words.</summary>
-sealed class StockWording(SheetStock stock, SheetTerms terms)
+sealed class StockWording(SheetStock stock, RecordTerms terms)
 {
     public IEnumerable<SheetLine> Lines =>
     [
         .. Group("Tools", stock.Tools.Select(Tool).Concat(stock.ToolsAreRecorded ? [] : ["tools of some operations are not recorded"])),
-        .. Group("Bits, by the screws they turn", stock.Bits.Select(bit => $"{SheetTerms.Words(bit.Drive)}, thread {terms.Amount(bit.DiameterMm, " mm")}: {string.Join(", ", bit.Joints)}")),
-        .. Group("Used up on the way", stock.Consumables.Select(use => $"{terms.Number(use.Count)} x {SheetTerms.Name(use.Consumable.Name)}")),
-        .. Group("Used up in reassembly of the whole device", stock.ForReassembly.Select(consumable => SheetTerms.Name(consumable.Name))),
-        .. Group("To renew", stock.Renew.Select(renewal => $"{terms.Joint(renewal.Joint)}: {SheetTerms.Says(renewal)}")),
+        .. Group("Bits, by the screws they turn", stock.Bits.Select(bit => $"{RecordTerms.Words(bit.Drive)}, thread {terms.Amount(bit.DiameterMm, " mm")}: {string.Join(", ", bit.Joints)}")),
+        .. Group("Used up on the way", stock.Consumables.Select(use => $"{terms.Number(use.Count)} x {RecordTerms.Name(use.Consumable.Name)}")),
+        .. Group("Used up in reassembly of the whole device", stock.ForReassembly.Select(consumable => RecordTerms.Name(consumable.Name))),
+        .. Group("To renew", stock.Renew.Select(renewal => $"{terms.Joint(renewal.Joint)}: {RenewalWording.Says(renewal)}")),
         .. Waits,
     ];
 
@@ -20,7 +20,7 @@ sealed class StockWording(SheetStock stock, SheetTerms terms)
         .Prepend(new(0, SheetMark.Text, "Longest waits with hands free:"));
 
     string Tool(Tool tool) =>
-        $"{SheetTerms.Name(tool.Name)}, class: {SheetTerms.Words(tool.Class)}{(tool.HeatC is { } heat ? $", {terms.Amount(heat, " \u00B0C")}" : "")}{(tool.Solvent is { } solvent ? $", applies {SheetTerms.Name(solvent)}" : "")}";
+        $"{RecordTerms.Name(tool.Name)}, class: {RecordTerms.Words(tool.Class)}{(tool.HeatC is { } heat ? $", {terms.Amount(heat, " \u00B0C")}" : "")}{(tool.Solvent is { } solvent ? $", applies {RecordTerms.Name(solvent)}" : "")}";
 
     static IEnumerable<SheetLine> Group(string title, IEnumerable<string> items) =>
         items.Select(item => new SheetLine(1, SheetMark.Tick, item)).DefaultIfEmpty(new(1, SheetMark.Text, "none")).Prepend(new(0, SheetMark.Text, title + ":"));

@@ -2,10 +2,10 @@ using System.Globalization;
 using FixScore.Disassembly;
 using FixScore.Records;
 
-namespace FixScore.Reporting.Sheet;
+namespace FixScore.Reporting;
 
-/// <summary>What things of a record are called on the sheet; text of the record is cleaned and cut.</summary>
-sealed class SheetTerms(TeardownRecord record, CultureInfo culture)
+/// <summary>What things of a record are called; text of the record is cleaned and cut.</summary>
+sealed class RecordTerms(TeardownRecord record, CultureInfo culture)
 {
     public const string NotRecorded = "not recorded";
 
@@ -16,9 +16,9 @@ sealed class SheetTerms(TeardownRecord record, CultureInfo culture)
 
     public string Device => $"{Name(record.Device.Maker)} {Name(record.Device.Model)} ({record.Id})";
 
-    public static string Name(string text) => Cut(text, LongestName);
+    public static string Name(string text) => PlainText.Of(text, LongestName);
 
-    public static string Sentence(string text) => Cut(text, LongestSentence);
+    public static string Sentence(string text) => PlainText.Of(text, LongestSentence);
 
     public string Part(string id) => record.Parts.First(part => part.Id == id).Name is { } name ? $"{id} ({Name(name)})" : id;
 
@@ -50,26 +50,5 @@ sealed class SheetTerms(TeardownRecord record, CultureInfo culture)
         _ => NotRecorded,
     };
 
-    public static string Says(SheetRenewal renewal) => !renewal.IsRecorded ? "not recorded whether it can be used again"
-        : string.Join(", or ", renewal.Levels.Select(Says));
-
-    static string Says(FastenerLevel level) => level switch
-    {
-        FastenerLevel.Reusable => "can be used again",
-        FastenerLevel.Resupplied => "renew: a new one comes with the spare part",
-        FastenerLevel.Removable => "renew: a new one has to be bought",
-        _ => "cannot be restored as it was",
-    };
-
     string Times(Quantity count) => count == 1 ? "" : $"{(count == default ? "several" : Amount(count))} x ";
-
-    static string Cut(string text, int longest)
-    {
-        var cut = text.Length <= longest ? text : text[..(char.IsHighSurrogate(text[longest - 4]) ? longest - 4 : longest - 3)] + "...";
-        return string.Concat(cut.Select(letter => IsUnwanted(letter) ? '\uFFFD' : letter));
-    }
-
-    // What moves a cursor, breaks a line or turns the reading direction (ECMA-48; UAX 9) would let a record rewrite the sheet.
-    static bool IsUnwanted(char letter) =>
-        char.IsControl(letter) || letter is '\u2028' or '\u2029' or '\u061C' or '\u200E' or '\u200F' or >= '\u202A' and <= '\u202E' or >= '\u2066' and <= '\u2069';
 }

@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+
+namespace FixScore.Reporting.Blocks;
+
+/// <summary>A table. The first column names its rows.</summary>
+/// <param name="Caption">What it shows.</param>
+/// <param name="Columns">The columns.</param>
+/// <param name="Rows">The rows, each with a cell for every column; a table without rows is left out.</param>
+sealed record Grid(string Caption, ImmutableArray<GridColumn> Columns, ImmutableArray<ImmutableArray<GridCell>> Rows) : Block
+{
+    /// <summary>Name of its file where tables are written one by one, a slug; none when empty.</summary>
+    public string Name { get; init; } = "";
+}
+
+/// <summary>A column of a table.</summary>
+/// <param name="Title">What stands above it.</param>
+/// <param name="Kind">What it holds.</param>
+sealed record GridColumn(string Title, GridKind Kind = GridKind.Text)
+{
+    /// <summary>Whether a narrow screen can do without it.</summary>
+    public bool IsExtra { get; init; }
+
+    public static implicit operator GridColumn(string title) => new(title);
+}
+
+/// <summary>What a column holds.</summary>
+enum GridKind
+{
+    /// <summary>Words.</summary>
+    Text,
+
+    /// <summary>Numbers, set flush right.</summary>
+    Number,
+
+    /// <summary>A short mark that is explained next to the table, centred.</summary>
+    Mark,
+
+    /// <summary>A bar from the cell's interval; forms without drawings leave the column out.</summary>
+    Bar,
+
+    /// <summary>A digest or an id, set in a fixed width.</summary>
+    Code,
+}
+
+/// <summary>A cell.</summary>
+/// <param name="Text">What people read.</param>
+/// <param name="Number">The exact number behind it, for tables that programs read; none for words and intervals.</param>
+readonly record struct GridCell(string Text, decimal? Number = null)
+{
+    /// <summary>What a bar shows.</summary>
+    public (Interval Value, Scale Scale)? Bar { get; init; }
+
+    /// <summary>How deep a row stands below the one that it belongs to, from 0; for the first cell.</summary>
+    public int Depth { get; init; }
+
+    public static implicit operator GridCell(string text) => new(text);
+}

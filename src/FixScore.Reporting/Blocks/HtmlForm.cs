@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using FixScore.Reporting.Html;
+
+namespace FixScore.Reporting.Blocks;
+
+/// <summary>Blocks as HTML. Everything is shown without a script; what is folded opens by itself on paper.</summary>
+static class HtmlForm
+{
+    const int DeepestHeading = 6;
+    const int DeepestRow = 4;
+
+    /// <summary>The blocks, headings from a level on.</summary>
+    public static Markup Of(IEnumerable<Block> blocks, int level = 2) => Markup.Join(blocks.Select(block => Of(block, level)));
+
+    static Markup Of(Block block, int level) => block switch
+    {
+        Section section => Of(section, level),
+        Prose prose => Markup.Classed("p", Word.Of(prose.Tone), [Lead(prose.Tone), prose.Text]),
+        Items items => Of(items),
+        Grid grid => Of(grid),
+        Picture picture => Of(picture),
+        Verbatim verbatim => Markup.Element("pre", [("tabindex", "0"), ("role", "region"), ("aria-label", "To copy")], [verbatim.Text]),
+        _ => throw new ArgumentException($"No form for {block.GetType().Name}.", nameof(block)),
+    };
+
+    static Markup Of(Section section, int level)
+    {
+        var heading = Markup.Element($"h{Text(Math.Min(level, DeepestHeading))}", [section.Title]);
+        var content = Of(section.Blocks, level + 1);
+        (string, string)[] anchor = section.Anchor.Length > 0 ? [("id", section.Anchor)] : [];
+        return section.IsFolded
+            ? Markup.Element("details", anchor, [Markup.Element("summary", [heading]), content])
+            : Markup.Element("section", [.. anchor, ("class", $"level-{Text(level)}")], [heading, content]);
+    }
+
+    // The tone in a word, for those who do not see colours.
+    static Markup Lead(Tone tone) => tone switch
+    {
+        Tone.Mind => Markup.Element("strong", ["Mind: "]),
+        Tone.Open => Markup.Element("strong", ["Not known: "]),
+        _ => Markup.Nothing,
+    };
+
+    static Markup Of(Items items) => items.Entries.IsEmpty ? Markup.Nothing
+        : Markup.Element("ul", [.. items.Entries.Select(item => Markup.Classed("li", $"{Word.Of(item.Tone)} deep-{Text(item.Level)}", [Label(item), item.Text]))]);
+
+    static Markup Label(Item item) => item.Label.Length > 0 ? Markup.Element("b", [$"{item.Label}: "]) : Lead(item.Tone);
+
+    static Markup Of(Grid grid) => grid.Rows.IsEmpty ? Markup.Nothing
+        : Markup.Element("div", [("class", "scroll"), ("tabindex", "0"), ("role", "region"), ("aria-label", grid.Caption)], [Markup.Element("table", [
+            Markup.Element("caption", [grid.Caption]),
+            Markup.Element("thead", [Markup.Element("tr", [.. grid.Columns.Select(Head)])]),
+            Markup.Element("tbody", [.. grid.Rows.Select(row => Markup.Element("tr", [.. row.Select((cell, index) => Of(cell, grid.Columns[index], isFirst: index == 0))]))])])]);
+
+    static Markup Head(GridColumn column) => column.Title.Length == 0
+        ? Markup.Classed("td", Class(column), [""])
+        : Markup.Element("th", [("scope", "col"), ("class", Class(column))], [column.Title]);
+
+    static string Class(GridColumn column) => Word.Of(column.Kind) + (column.IsExtra ? " extra" : "");
+
+    static Markup Of(GridCell cell, GridColumn column, bool isFirst)
+    {
+        Markup content = column.Kind == GridKind.Code ? Markup.Element("code", [cell.Text]) : cell.Text;
+        if (column.Kind == GridKind.Bar) content = cell.Bar is { } bar ? IntervalBar.Small(bar.Value, bar.Scale) : Markup.Nothing;
+        return isFirst
+            ? Markup.Element("th", [("scope", "row"), ("class", $"depth-{Text(Math.Min(cell.Depth, DeepestRow))}")], [content])
+            : Markup.Classed("td", Class(column), [content]);
+    }
+
+    static Markup Of(Picture picture) => Markup.Element("figure", [
+        Markup.Element("div", picture.IsWide ? [("class", "scroll"), ("tabindex", "0"), ("role", "region"), ("aria-label", picture.InWords)] : [], [picture.Svg]),
+        picture.Caption.Length > 0 ? Markup.Element("figcaption", [picture.Caption]) : Markup.Nothing]);
+
+    static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
+}
