@@ -6,6 +6,7 @@ using FixScore.Cli.Commands.Diff;
 using FixScore.Cli.Commands.Improve;
 using FixScore.Cli.Commands.New;
 using FixScore.Cli.Commands.Profiles;
+using FixScore.Cli.Commands.Report;
 using FixScore.Cli.Commands.Requirements;
 using FixScore.Cli.Commands.Routing;
 using FixScore.Cli.Commands.Score;
@@ -34,7 +35,7 @@ static class CommandLine
         common.AddTo(root);
         AppCommand[] commands =
         [
-            new DemoCommand(), new ValidateCommand(), new ScoreCommand(), new VerifyCommand(), new RouteCommand(), new SheetCommand(), new SwapsCommand(), new RequirementsCommand(), new CompareCommand(), new DiffCommand(), new ImproveCommand(),
+            new DemoCommand(), new ValidateCommand(), new ScoreCommand(), new VerifyCommand(), new RouteCommand(), new SheetCommand(), new SwapsCommand(), new RequirementsCommand(), new CompareCommand(), new DiffCommand(), new ImproveCommand(), new ReportCommand(),
             new ProfilesCommand(), new CriteriaCommand(), new NewCommand(), new CompletionCommand(),
         ];
         foreach (var command in commands)

@@ -28,4 +28,10 @@ public sealed record Judgement(TeardownRecord Record, Profile Profile, ScoreDocu
     /// <summary>A line as people find it: the titles from below the root to the line itself.</summary>
     public string NameOf(ScoreNode node) =>
         string.Join(", ", Above(node).Skip(1).Append(node).Select(each => each.Title).Distinct(StringComparer.Ordinal));
+
+    /// <summary>The scale of a line; that of the total where the profile gives it none.</summary>
+    internal Scale ScaleOf(ScoreNode node) => Profile.Nodes.FirstOrDefault(each => each.Id == node.Id)?.Scale ?? Profile.Scale.Points;
+
+    /// <summary>Whether lines add up to the total.</summary>
+    internal bool AddsUp => Score.Nodes.Skip(1).Any(node => node.Contribution is not null);
 }

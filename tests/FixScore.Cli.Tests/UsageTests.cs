@@ -46,9 +46,4 @@ public sealed class UsageTests
         Assert.Equal(3, ran.Code);
         Assert.StartsWith("@arguments input-unreadable There is no such file.", ran.Error, StringComparison.Ordinal);
     }
-
-    // Commands that are not there must not look as if they were.
-    [Theory]
-    [InlineData("report")]
-    public void Commands_of_later_versions_are_unknown(string command) => Assert.StartsWith($"There is no command '{command}'.", Fixscore.Run(command).Error, StringComparison.Ordinal);
 }

@@ -32,7 +32,7 @@ public sealed class ConsumerTests(PackedFeed feed)
         try
         {
             feed.Fixscore(folder, "demo");
-            Assert.True(File.Exists(Path.Combine(folder, "fixscore-demo", "summary.html")));
+            Assert.True(File.Exists(Path.Combine(folder, "fixscore-demo", "report.html")));
         }
         finally
         {

@@ -27,7 +27,7 @@ public sealed partial class ReadmeTests(PackedFeed feed)
     {
         var folder = feed.FolderWithRecords();
         Repository.Run(Repository.Copy, "dotnet", "run", "--project", "src/FixScore.Cli", "--", "demo", "--out", folder);
-        Assert.True(File.Exists(Path.Combine(folder, "summary.html")));
+        Assert.True(File.Exists(Path.Combine(folder, "report.html")));
     }
 
     [Fact]

@@ -1,29 +1,31 @@
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
-using FixScore.Reporting.Html;
+using FixScore.Reporting.Reports;
 
 namespace FixScore.Reporting.Tests;
 
 /// <summary>The page can be read: contrast after WCAG 2.2, success criteria 1.4.3 (text, 4.5 to 1) and 1.4.11 (graphics, 3 to 1).</summary>
 public sealed partial class StyleTests
 {
-    static readonly string Page = Encoding.UTF8.GetString(SummaryPage.Render("t", "i", Bench.Demo, CultureInfo.InvariantCulture));
+    static readonly string Page = Encoding.UTF8.GetString(Report.Html(Bench.Report, CultureInfo.InvariantCulture));
 
     static readonly Dictionary<string, string>[] Schemes =
         [.. Scheme().Matches(Page).Select(scheme => Colour().Matches(scheme.Value).ToDictionary(colour => colour.Groups[1].Value, colour => colour.Groups[2].Value))];
 
     [Fact]
-    public void There_is_a_light_and_a_dark_scheme_with_the_same_colours()
+    public void There_is_a_light_a_dark_and_a_printed_scheme_with_the_same_colours()
     {
-        Assert.Equal(2, Schemes.Length);
-        Assert.Equal(Schemes[0].Keys, Schemes[1].Keys);
+        Assert.Equal(3, Schemes.Length);
+        Assert.All(Schemes, scheme => Assert.Equal(Schemes[0].Keys, scheme.Keys));
     }
 
     [Theory]
     [InlineData("ink", "paper", 4.5)]
     [InlineData("soft", "paper", 4.5)]
     [InlineData("mind", "paper", 4.5)]
+    [InlineData("link", "paper", 4.5)]
+    [InlineData("soft", "track", 4.5)]
     [InlineData("ink", "track", 4.5)]
     [InlineData("bar", "paper", 3)]
     [InlineData("bar", "track", 3)]
@@ -37,7 +39,7 @@ public sealed partial class StyleTests
 
     // A low score must not look like an alarm nor a high one like approval: bars have one colour.
     [Fact]
-    public void All_bars_have_one_colour() => Assert.Equal(["bar"], Schemes[0].Keys.Where(name => Page.Contains($"fill: var(--{name})", StringComparison.Ordinal) && name is not ("ink" or "soft" or "track")));
+    public void All_bars_have_one_colour() => Assert.Equal(["bar"], Schemes[0].Keys.Where(name => Page.Contains($"fill: var(--{name})", StringComparison.Ordinal) && name is not ("ink" or "soft" or "track" or "paper")));
 
     static double Contrast(string a, string b)
     {

@@ -14,6 +14,9 @@ sealed record Section(string Title, ImmutableArray<Block> Blocks) : Block
     /// <summary>Name for links within the page; none when empty.</summary>
     public string Anchor { get; init; } = "";
 
+    /// <summary>What it comes to, in a few words beside the heading, for those who do not open it; none when empty.</summary>
+    public string Gist { get; init; } = "";
+
     /// <summary>Whether a page shows it closed until asked. Paper, Markdown and text show all.</summary>
     public bool IsFolded { get; init; }
 }
@@ -46,6 +49,9 @@ sealed record Item(string Text, Tone Tone = Tone.Plain, int Level = 0)
 /// <param name="Caption">What stands below it.</param>
 sealed record Picture(Markup Svg, string InWords, string Caption) : Block
 {
+    /// <summary>The same as a table, for forms without drawings; its words stand for it where there is none.</summary>
+    public Grid? AsTable { get; init; }
+
     /// <summary>Whether it is wider than a phone and scrolls sideways there, instead of being scaled until nobody can read it.</summary>
     public bool IsWide { get; init; }
 }
@@ -53,3 +59,13 @@ sealed record Picture(Markup Svg, string InWords, string Caption) : Block
 /// <summary>Text to be copied as it is: commands, digests.</summary>
 /// <param name="Text">The text.</param>
 sealed record Verbatim(string Text) : Block;
+
+/// <summary>Documents that go with the report: a page carries them within itself, other forms name them.</summary>
+/// <param name="Caption">What they are.</param>
+/// <param name="Files">The documents.</param>
+sealed record Attachments(string Caption, ImmutableArray<Attachment> Files) : Block;
+
+/// <summary>A document that goes with the report.</summary>
+/// <param name="Name">Name of the file.</param>
+/// <param name="Json">Its content.</param>
+sealed record Attachment(string Name, byte[] Json);

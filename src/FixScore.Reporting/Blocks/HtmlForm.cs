@@ -21,6 +21,7 @@ static class HtmlForm
         Grid grid => Of(grid),
         Picture picture => Of(picture),
         Verbatim verbatim => Markup.Element("pre", [("tabindex", "0"), ("role", "region"), ("aria-label", "To copy")], [verbatim.Text]),
+        Attachments attachments => Of(attachments),
         _ => throw new ArgumentException($"No form for {block.GetType().Name}.", nameof(block)),
     };
 
@@ -30,9 +31,11 @@ static class HtmlForm
         var content = Of(section.Blocks, level + 1);
         (string, string)[] anchor = section.Anchor.Length > 0 ? [("id", section.Anchor)] : [];
         return section.IsFolded
-            ? Markup.Element("details", anchor, [Markup.Element("summary", [heading]), content])
-            : Markup.Element("section", [.. anchor, ("class", $"level-{Text(level)}")], [heading, content]);
+            ? Markup.Element("details", anchor, [Markup.Element("summary", [heading, Gist(section)]), content])
+            : Markup.Element("section", [.. anchor, ("class", $"level-{Text(level)}")], [heading, Gist(section), content]);
     }
+
+    static Markup Gist(Section section) => section.Gist.Length > 0 ? Markup.Classed("span", "gist", [section.Gist]) : Markup.Nothing;
 
     // The tone in a word, for those who do not see colours.
     static Markup Lead(Tone tone) => tone switch
@@ -62,15 +65,22 @@ static class HtmlForm
     static Markup Of(GridCell cell, GridColumn column, bool isFirst)
     {
         Markup content = column.Kind == GridKind.Code ? Markup.Element("code", [cell.Text]) : cell.Text;
-        if (column.Kind == GridKind.Bar) content = cell.Bar is { } bar ? IntervalBar.Small(bar.Value, bar.Scale) : Markup.Nothing;
+        if (column.Kind is GridKind.Bar or GridKind.Span) content = Drawn(cell.Extent, column.Kind);
         return isFirst
             ? Markup.Element("th", [("scope", "row"), ("class", $"depth-{Text(Math.Min(cell.Depth, DeepestRow))}")], [content])
             : Markup.Classed("td", Class(column), [content]);
     }
 
+    static Markup Drawn(Extent? extent, GridKind kind) => extent is not { } drawn ? Markup.Nothing
+        : kind == GridKind.Bar ? IntervalBar.Small(drawn.Value, drawn.Scale) : SpanBar.Of(drawn);
+
     static Markup Of(Picture picture) => Markup.Element("figure", [
         Markup.Element("div", picture.IsWide ? [("class", "scroll"), ("tabindex", "0"), ("role", "region"), ("aria-label", picture.InWords)] : [], [picture.Svg]),
         picture.Caption.Length > 0 ? Markup.Element("figcaption", [picture.Caption]) : Markup.Nothing]);
+
+    // Saved from the page itself, so that the page needs no folder beside it.
+    static Markup Of(Attachments attachments) => Markup.Join(Markup.Element("p", [attachments.Caption]), Markup.List(attachments.Files.Select(file =>
+        Markup.Element("a", [("download", file.Name), ("href", $"data:application/json;base64,{Convert.ToBase64String(file.Json)}")], [file.Name]))));
 
     static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

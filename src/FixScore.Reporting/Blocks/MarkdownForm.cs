@@ -19,14 +19,18 @@ static class MarkdownForm
 
     static string Of(Block block, int level) => block switch
     {
-        Section section => $"{new string('#', Math.Min(level, DeepestHeading))} {Escaped(section.Title)}\n\n{Of(section.Blocks, level + 1)}",
+        Section section => $"{new string('#', Math.Min(level, DeepestHeading))} {Escaped(section.Title)}\n\n{Gist(section)}{Of(section.Blocks, level + 1)}",
         Prose prose => $"{Lead(prose.Tone)}{Escaped(prose.Text)}\n",
         Items items => string.Concat(items.Entries.Select(item => $"{new string(' ', 2 * item.Level)}- {Label(item)}{Escaped(item.Text)}\n")),
         Grid grid => Of(grid),
+        Picture { AsTable: { } table } => Of(table),
         Picture picture => $"{Escaped(picture.InWords)}\n",
         Verbatim verbatim => $"{string.Concat(verbatim.Text.Split('\n').Select(line => $"    {line}\n"))}",
+        Attachments => "",
         _ => throw new ArgumentException($"No form for {block.GetType().Name}.", nameof(block)),
     };
+
+    static string Gist(Section section) => section.Gist.Length > 0 ? $"{Escaped(section.Gist)}\n\n" : "";
 
     static string Lead(Tone tone) => tone switch { Tone.Mind => "**Mind:** ", Tone.Open => "**Not known:** ", _ => "" };
 
@@ -35,7 +39,7 @@ static class MarkdownForm
     static string Of(Grid grid)
     {
         if (grid.Rows.IsEmpty) return "";
-        int[] shown = [.. grid.Columns.Index().Where(column => column.Item.Kind != GridKind.Bar).Select(column => column.Index)];
+        int[] shown = [.. grid.Columns.Index().Where(column => column.Item.Kind is not (GridKind.Bar or GridKind.Span)).Select(column => column.Index)];
         var text = new StringBuilder();
         if (grid.Caption.Length > 0) text.Append(Escaped(grid.Caption)).Append("\n\n");
         Row(text, shown.Select(index => Escaped(grid.Columns[index].Title)));

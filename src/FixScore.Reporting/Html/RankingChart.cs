@@ -18,7 +18,7 @@ static class RankingChart
             [Axis(scale, foot, shown), .. ranked.Select((each, row) => Row(each, row * RowHeight, scale, shown))]);
     }
 
-    static string Summary(IReadOnlyList<Placing> ranked, Shown shown) =>
+    public static string Summary(IReadOnlyList<Placing> ranked, Shown shown) =>
         string.Join("; ", ranked.Select(each => $"{shown.Place(each)}: {each.Judgement.Device}, {shown.Points(each.Judgement.Score.Shown)}"));
 
     static Markup Axis(ProfileScale scale, int foot, Shown shown) => Markup.Join([.. Enumerable.Range(0, Ticks + 1).Select(tick =>

@@ -20,7 +20,7 @@ public static class SheetPage
         var main = Markup.Element("main", [
             Markup.Element("header", [Markup.Element("h1", [document.Title]), Lines(document.Introduction)]),
             .. document.Sections.Select(Section)]);
-        return Encoding.UTF8.GetBytes(Page(document.Title, main));
+        return Encoding.UTF8.GetBytes(HtmlPage.Of(document.Title, [HtmlPage.Style("sheet.css")], main));
     }
 
     static Markup Section(SheetSection section) => Markup.Element("section", [
@@ -39,32 +39,4 @@ public static class SheetPage
 
     static Markup Screws(SheetSection section) => section.Columns.IsEmpty ? Markup.Nothing
         : Table.Of("", [("Done", ""), .. section.Columns.Select(column => (column, ""))], section.Rows.Select(row => (IReadOnlyList<Markup>)[Box, .. row.Select(cell => (Markup)cell)]));
-
-    static string Page(string title, Markup main) =>
-        $"""
-        <!DOCTYPE html>
-        <html lang="en">
-        <head>
-        <meta charset="utf-8">
-        <meta name="viewport" content="width=device-width, initial-scale=1">
-        <title>{((Markup)title).Html}</title>
-        <style>
-        {Style}</style>
-        </head>
-        <body>
-        {main.Html}
-        </body>
-        </html>
-
-        """.ReplaceLineEndings("\n");
-
-    static string Style
-    {
-        get
-        {
-            using var stream = typeof(SheetPage).Assembly.GetManifestResourceStream("sheet.css")!;
-            using var reader = new StreamReader(stream, Encoding.UTF8);
-            return reader.ReadToEnd();
-        }
-    }
 }

@@ -9,7 +9,7 @@ sealed class RecordTerms(TeardownRecord record, CultureInfo culture)
 {
     public const string NotRecorded = "not recorded";
 
-    const int LongestName = 60;
+    public const int LongestName = 60;
     const int LongestSentence = 600;
 
     readonly Shown shown = new(culture);

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
+using FixScore.Analysis.Comparing;
 using FixScore.Cli.Files;
 using FixScore.Cli.Installed;
-using FixScore.Reporting;
-using FixScore.Reporting.Html;
+using FixScore.Reporting.Reports;
 
 namespace FixScore.Cli.Commands.Demo;
 
@@ -17,6 +17,11 @@ sealed class DemoCommand : AppCommand
     // The embedded phone is no tablet, and not compared with them.
     static readonly string[] Tablets = ["brindlewick-pane-10", "larkfield-slate-2", "larkfield-slate-3", "ostravane-plinth-11"];
 
+    static readonly (string Old, string New) Generation = ("larkfield-slate-2", "larkfield-slate-3");
+
+    const int Draws = 10_000;
+    const int Seed = 1;
+
     readonly Option<string> @out = new("--out") { Description = "Where to write the score documents and the page; ./fixscore-demo unless given.", HelpName = "DIR", DefaultValueFactory = _ => "fixscore-demo" };
 
     public DemoCommand() : base("demo", "Runs the main job on four embedded records and says what it wrote where.", "demo", "demo --out tablets") => Add(@out);
@@ -25,29 +30,32 @@ sealed class DemoCommand : AppCommand
     {
         var folder = session.Parsed.GetValue(@out)!;
         var records = Tablets.Select(id => (Name: $"{id}.json", Text: Resources.Bytes($"demo/{id}.json"))).ToArray();
-        var judgements = Judge(session, [.. records.Select(record => record.Text)]);
-        Write(session, folder, records, judgements);
-        if (session.AsJson) session.Write(null, JsonOutput.List(judgements.Select(each => each.Score.ToJson())));
-        else new DemoView(session).Show(judgements, folder);
+        var input = Judge(session, [.. records.Select(record => record.Text)]);
+        Write(session, folder, records, input);
+        if (session.AsJson) session.Write(null, JsonOutput.List(input.Judgements.Select(each => each.Score.ToJson())));
+        else new DemoView(session).Show(input.Judgements, folder);
         return ExitCode.Done;
     }
 
-    static ImmutableArray<Judgement> Judge(CommandSession session, ImmutableArray<byte[]> texts)
+    static ReportInput Judge(CommandSession session, ImmutableArray<byte[]> texts)
     {
         using var progress = Terminal.Progress.Start(session, "Scoring");
-        var profiles = ProfileIds.Select(id => ProfileFile.Read(session.Library.Find(id)!.Text, session.Catalogue, session.Library).OrThrow()).ToArray();
-        var documents = texts.Select(text => RecordFile.Read(text, session.Catalogue).OrThrow()).ToArray();
-        return [.. from profile in profiles
-                   from document in documents
-                   select new Judgement(document.Record, profile, Scorer.Score(document, profile, cancellation: session.Cancellation))];
+        ImmutableArray<Profile> profiles = [.. ProfileIds.Select(id => ProfileFile.Read(session.Library.Find(id)!.Text, session.Catalogue, session.Library).OrThrow())];
+        ImmutableArray<RecordDocument> documents = [.. texts.Select(text => RecordFile.Read(text, session.Catalogue).OrThrow())];
+        return ReportInputs.Of(documents, profiles, session.Catalogue.Requirements, [Generation], new(WeightSpread.Uniform, Draws, Seed), session.Cancellation) with
+        {
+            Title = DemoView.Title,
+            Introduction = DemoView.Story,
+            Command = "fixscore demo",
+        };
     }
 
-    static void Write(CommandSession session, string folder, (string Name, byte[] Text)[] records, ImmutableArray<Judgement> judgements)
+    static void Write(CommandSession session, string folder, (string Name, byte[] Text)[] records, ReportInput input)
     {
         OutputFile.MakeFolder(folder);
         void Put(string name, byte[] bytes) => session.Write(Path.Combine(folder, name), bytes);
-        Put(DemoView.PageName, SummaryPage.Render(DemoView.Title, DemoView.Story, judgements, session.Culture));
+        Put(DemoView.PageName, FixScore.Reporting.Reports.Report.Html(input, session.Culture, session.Cancellation));
         foreach (var (name, text) in records) Put(name, text);
-        foreach (var each in judgements) Put(DemoView.ScoreName(each), each.Score.ToJson());
+        foreach (var each in input.Judgements) Put(DemoView.ScoreName(each), each.Score.ToJson());
     }
 }

@@ -14,7 +14,7 @@ sealed class DemoView(CommandSession session)
         "A school district's repair workshop took two units of each tablet apart, swapped parts between them and put them together again. "
         + "The district asks which one it can keep running. Makers, models and records are invented.";
 
-    public const string PageName = "summary.html";
+    public const string PageName = "report.html";
 
     readonly Canvas canvas = session.Canvas;
 
