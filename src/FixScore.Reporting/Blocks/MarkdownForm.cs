@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace FixScore.Reporting.Blocks;
 
 /// <summary>Blocks as Markdown with tables. Text of records is escaped; pictures are told in words.</summary>
-static class MarkdownForm
+static partial class MarkdownForm
 {
-    const string Special = "\\`*_{}[]<>()#+!|&~";
+    const string Special = "\\`*_[]<>#|&~";
     const int DeepestHeading = 6;
 
     /// <summary>The blocks, headings from a level on; lines end with a line feed, a blank line stands between blocks.</summary>
@@ -15,7 +16,11 @@ static class MarkdownForm
 
     /// <summary>Text that no mark of Markdown or HTML stands in, in one line.</summary>
     public static string Escaped(string text) =>
-        string.Concat(text.Select(letter => char.IsControl(letter) ? " " : Special.Contains(letter, StringComparison.Ordinal) ? $"\\{letter}" : $"{letter}"));
+        Opening().Replace(string.Concat(PlainText.Of(text).Select(letter => Special.Contains(letter, StringComparison.Ordinal) ? $"\\{letter}" : $"{letter}")), "$1\\$2");
+
+    // What would open a list or underline a heading at the start of a line (CommonMark 0.31.2, 4.3 and 5.2).
+    [GeneratedRegex(@"^(\d{0,9})((?<!\d)[-+=]|(?<=\d)[.)](?=\s|$))")]
+    private static partial Regex Opening();
 
     static string Of(Block block, int level) => block switch
     {
