@@ -46,16 +46,11 @@ sealed class ContextSection(TeardownCase source, RecordTerms terms, CultureInfo 
         new Prose(ContradictionText.Advice),
     ];
 
-    IEnumerable<Block> Matrix(TrialGrids grids, ContextVerdicts context)
-    {
-        var matrix = grids.Matrix;
-        return
-        [
-            matrix,
-            .. matrix.Rows.IsEmpty ? (Block[])[] : [new Prose(MatrixMarks.Legend, Tone.Quiet)],
-            new Items([.. context.Trials.Select(trial => new Item(Told(trial)) { Label = new TrialMarks(context.Trials).Of(trial.Id) })]),
-        ];
-    }
+    IEnumerable<Block> Matrix(TrialGrids grids, ContextVerdicts context) =>
+    [
+        grids.Matrix,
+        new Items([.. context.Trials.Select(trial => new Item(Told(trial)) { Label = grids.MarkOf(trial) })]),
+    ];
 
     IEnumerable<Block> Listed(TrialGrids grids, ContextVerdicts context) =>
     [

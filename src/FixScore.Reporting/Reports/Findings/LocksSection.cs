@@ -29,8 +29,8 @@ sealed class LocksSection(CultureInfo culture)
         return
         [
             new Prose(Summary(costs), Tone.Lead),
-            new Prose($"Swap trials were made with the lock {States(record)}.", Tone.Quiet),
-            new Prose("Opening or closing the lock can wipe the data: save them first.", Tone.Mind),
+            new Prose($"Swap trials were made with the lock in these states: {States(record)}.", Tone.Quiet),
+            new Prose("Opening or closing the lock can wipe the data: back them up first.", Tone.Mind),
             Trials(terms, record, costs),
             Losses(costs),
             Items.Of(costs.Contradictions.Select(finding => PlainText.Of(finding.Why.ToString(culture))), Tone.Mind),
@@ -43,11 +43,11 @@ sealed class LocksSection(CultureInfo culture)
         LockCost[] opening = [.. costs.Trials.Where(cost => cost.Opens)];
         if (opening.Length == 0) return "No trial opened the lock.";
         var functions = opening.Where(cost => cost.Trial.Outcome.MayBe(LockOutcome.Done)).SelectMany(cost => cost.Losses).Select(lost => RecordTerms.Name(lost.Loss.Function)).Distinct(StringComparer.Ordinal).ToArray();
-        var outcomes = string.Join("; ", opening.Select(cost => $"{cost.Trial.Unit}: {RecordTerms.Words(cost.Trial.Outcome)}"));
-        return $"Opening it, {outcomes}. {(functions.Length == 0 ? "No lost function is recorded." : $"Lost with the lock open: {string.Join(", ", functions)}.")}";
+        var outcomes = string.Join("; ", opening.Select(cost => $"{RecordTerms.Words(cost.Trial.Outcome)} on {cost.Trial.Unit}"));
+        return $"Opening the lock: {outcomes}. {(functions.Length == 0 ? "No lost function is recorded." : $"Lost with the lock open: {string.Join(", ", functions)}.")}";
     }
 
-    static string States(TeardownRecord record) => string.Join(", ", StatesOf(record)) is { Length: > 0 } states ? states : "in no recorded state";
+    static string States(TeardownRecord record) => string.Join(", ", StatesOf(record)) is { Length: > 0 } states ? states : RecordTerms.NotRecorded;
 
     static ImmutableArray<string> StatesOf(TeardownRecord record) =>
         [.. record.Swaps.Select(trial => trial.LockState).OfType<LockState>().Distinct().Order().Select(RecordTerms.Plainly)];
@@ -59,8 +59,10 @@ sealed class LocksSection(CultureInfo culture)
     static ImmutableArray<GridCell> Row(RecordTerms terms, TeardownRecord record, LockTrial trial) =>
     [
         trial.Id, trial.Unit, $"{RecordTerms.Plainly(trial.From)} to {RecordTerms.Plainly(trial.To)}", RecordTerms.Words(trial.Outcome),
-        terms.Amount(trial.WaitDays ?? default), YesOrNo(trial.WipesData), YesOrNo(trial.WarrantyNotice), RemarkText.Of(record, trial),
+        Days(terms, trial.WaitDays), YesOrNo(trial.WipesData), YesOrNo(trial.WarrantyNotice), RemarkText.Of(record, trial),
     ];
+
+    static GridCell Days(RecordTerms terms, Quantity? days) => new(terms.Amount(days ?? default), days is { IsExact: true } exact ? exact.Min : null);
 
     static Grid Losses(LockCosts costs) => new("Functions lost",
         ["Function", "Lost in", "Comes back", "Once the lock is closed again"],

@@ -14,6 +14,9 @@ sealed class RequirementsSection(CultureInfo culture)
     static readonly ImmutableArray<(FindingStatus Status, string Words)> Statuses =
         [(FindingStatus.Met, "met"), (FindingStatus.NotMet, "not met"), (FindingStatus.Unknown, "unknown"), (FindingStatus.NotApplicable, "does not apply")];
 
+    // What asks for a reader comes first; within a status the order is that of the law.
+    static readonly ImmutableArray<FindingStatus> Urgency = [FindingStatus.NotMet, FindingStatus.Unknown, FindingStatus.Met, FindingStatus.NotApplicable];
+
     /// <summary>The findings; dates are written as ISO 8601 has them in every culture.</summary>
     public Section Of(TeardownRecord record, DateOnly date, IReadOnlyList<(RequirementInfo Info, ImmutableArray<Finding> Findings)> sets) =>
         new(Title, sets.Count == 0 ? [new Prose("No legal requirements were asked about.")] : Told(record, date, sets)) { Anchor = $"{record.Id}-law" };
@@ -39,8 +42,8 @@ sealed class RequirementsSection(CultureInfo culture)
     [
         new Prose($"{info.Id}. Source: {info.Source}.", Tone.Quiet),
         new Prose(info.Caution, Tone.Mind),
-        new Grid($"Findings of {info.Id}", ["Rule", "Article", "Status", "Why", new("Where it stands in the record") { IsExtra = true }],
-            [.. findings.GroupBy(finding => (finding.Status, finding.Article, Why: Why(finding), At: At(record, finding))).Select(alike => (ImmutableArray<GridCell>)
+        new Grid($"Findings of {info.Id}, what is not met first", ["Rule", "Article", "Status", "Why", new("Where it stands in the record") { IsExtra = true }],
+            [.. findings.OrderBy(finding => Urgency.IndexOf(finding.Status)).GroupBy(finding => (finding.Status, finding.Article, Why: Why(finding), At: At(record, finding))).Select(alike => (ImmutableArray<GridCell>)
                 [string.Join(", ", alike.Select(finding => finding.Rule)), alike.Key.Article, Words(alike.Key.Status, 1), alike.Key.Why, alike.Key.At])]),
     ])
     { Anchor = $"{record.Id}-{info.Id}", IsFolded = true };

@@ -24,7 +24,7 @@ sealed class SparesSection(CultureInfo culture)
         var terms = new RecordTerms(record, culture);
         var wording = new SupplyWording(terms, culture);
         var grid = new Grid("Spare parts",
-            ["Part", "Available to", "Price", "Delivery", "Kept available for", "Sold", "Comes with"], [.. record.Spares.Select(spare => Row(terms, wording, spare))]);
+            ["Part", "Available to", "Price", "Delivery", "Kept available for", "Sold", "Screws and adhesive with it"], [.. record.Spares.Select(spare => Row(terms, wording, spare))]);
         return
         [
             new Prose($"{Summary(record)} Price of the device: {wording.Money(record.Device.Price)}."),
@@ -55,8 +55,8 @@ sealed class SparesSection(CultureInfo culture)
     static string Fasteners(RecordTerms terms, FastenersIncluded? included) => included switch
     {
         null => RecordTerms.NotRecorded,
-        { All: true } => "all screws and adhesive",
-        { Joints.IsEmpty: true } => "neither screws nor adhesive",
+        { All: true } => "all fasteners of its own joints",
+        { Joints.IsEmpty: true } => "no fasteners",
         _ => terms.Joints(included.Joints),
     };
 

@@ -16,7 +16,11 @@ sealed class TrialGrids(RecordTerms terms, MatrixMarks origins, ContextVerdicts 
     readonly TrialMarks marks = new(context.Trials);
     readonly ImmutableArray<PartVerdict> tried = [.. context.Parts.Where(each => each.Verdict != Verdict.Untested)];
 
-    public bool IsMatrix => context.Trials.Length <= MostColumns;
+    public string MarkOf(SwapTrial trial) => marks.Of(trial.Id);
+
+    public bool IsMatrix => IsMatrixOf(context);
+
+    public static bool IsMatrixOf(ContextVerdicts context) => context.Trials.Length <= MostColumns;
 
     /// <summary>Parts in rows, trials in columns; the verdicts only where the trials do not contradict each other.</summary>
     public Grid Matrix => new("Where each part came from, trial by trial, and what follows",

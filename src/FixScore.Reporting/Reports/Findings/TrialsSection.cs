@@ -33,6 +33,7 @@ sealed class TrialsSection(CultureInfo culture)
         [
             new Prose($"{Count(source.Record.Swaps.Count, "swap trial", "swap trials")} in {Count(contexts.Length, "context", "contexts")}: lock state, software, and what was done after the swap. Trials of different contexts are never held against each other."),
             .. Units(source.Record),
+            .. contexts.Any(TrialGrids.IsMatrixOf) ? [Items.Of(MatrixMarks.Legend, Tone.Quiet)] : (Block[])[],
             .. contexts.Select(context.Of),
             Ties(source),
             .. ComparedSections.Procedures(comparison, culture),
@@ -65,11 +66,11 @@ sealed class TrialsSection(CultureInfo culture)
         [
             .. from context in contexts
                from finding in context.Findings
-               select new Item($"{SwapWording.Context(context.Context)}: {text.Of(finding)}", finding.Kind == TieFindingKind.OnlyPartsExplain ? Tone.Mind : Tone.Plain),
+               select new Item(text.Of(finding), finding.Kind == TieFindingKind.OnlyPartsExplain ? Tone.Mind : Tone.Plain) { Label = SwapWording.Context(context.Context) },
             .. from context in contexts
                from tie in context.Between
                where tie.Verdict == Verdict.Paired
-               select new Item($"{SwapWording.Context(context.Context)}: {tie.Tie} are tied to each other ({string.Join(", ", tie.Because)})."),
+               select new Item($"{tie.Tie} are tied to each other ({string.Join(", ", tie.Because)}).") { Label = SwapWording.Context(context.Context) },
         ];
         return new("Ties between two parts", items.IsEmpty ? [new Prose("No trial asks for a tie between two parts.")] : [new Items(items), new Prose(TieText.HowToTell, Tone.Quiet)]);
     }
