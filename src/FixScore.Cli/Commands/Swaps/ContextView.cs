@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using FixScore.Cli.Commands.Routing;
 using FixScore.Cli.Terminal;
 using FixScore.Pairing;
+using FixScore.Reporting;
 
 namespace FixScore.Cli.Commands.Swaps;
 
@@ -38,11 +39,9 @@ sealed class ContextView(Canvas canvas, ContextVerdicts context, ImmutableArray<
     {
         canvas.Line();
         foreach (var trials in context.Contradictions)
-            canvas.Item(0, "!", trials.Length == 1
-                ? $"Trial {trials[0]} cannot be right: it flags a function, and no part that may be the cause is foreign in it."
-                : $"Trials {string.Join(", ", trials)} cannot all be right: no part that one of them blames is left by the others.");
-        if (!context.AllContradictionsListed) canvas.Item(0, "!", "There may be more trials that cannot be right.");
-        canvas.Line("Nothing is proven here until that is settled: repeat these trials, with a control (nothing installed) of each host.");
+            canvas.Item(0, "!", ContradictionText.Of(trials));
+        if (!context.AllContradictionsListed) canvas.Item(0, "!", ContradictionText.MayBeMore);
+        canvas.Line(ContradictionText.Advice);
     }
 
     void Verdicts()

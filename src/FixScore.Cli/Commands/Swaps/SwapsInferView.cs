@@ -23,7 +23,7 @@ sealed class SwapsInferView(Canvas canvas, CultureInfo culture)
         canvas.Line();
         if (inferred.Verdicts.Contexts.IsEmpty) Untried(inferred.Record);
         foreach (var context in inferred.Verdicts.Contexts) new ContextView(canvas, context, inferred.SettlingIn(context.Context)).Show();
-        new TiesView(canvas).Show(inferred.Ties);
+        new TiesView(canvas).Show(inferred.Ties, PartGroups.Of(inferred.Record));
         new ComparisonView(canvas, culture).Show(inferred.Comparison);
         new LocksView(canvas, culture).Show(inferred.Record, inferred.Locks);
         if (inferred.Posteriors is { } posteriors) new PosteriorView(canvas, culture).Show(posteriors);

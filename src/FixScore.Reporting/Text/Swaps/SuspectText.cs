@@ -1,12 +1,14 @@
 using FixScore.Pairing;
 
-namespace FixScore.Cli.Commands.Swaps;
+namespace FixScore.Reporting;
 
 using Verdict = FixScore.Pairing.Verdict;
 
 /// <summary>Why a part stays a suspect.</summary>
-static class SuspectText
+public static class SuspectText
 {
+    /// <summary>The reason in words, to follow the part's name and a colon. Thread safe.</summary>
+    /// <param name="suspect">A verdict on a part that is a suspect.</param>
     public static string Of(PartVerdict suspect)
     {
         if (!ReferenceEquals(suspect.OfPart, suspect.OfGroup)) return OfGroup(suspect.OfGroup.Verdict);
