@@ -96,7 +96,7 @@ sealed class Deflate
         waiting |= (ulong)value << bits;
         for (bits += length; bits >= 8; bits -= 8)
         {
-            packed.Add((byte)waiting);
+            packed.Add((byte)(waiting & 0xFF));
             waiting >>= 8;
         }
     }

@@ -7,18 +7,19 @@ static class CardFoot
 {
     const string Between = "   \u00B7   ";
     const int ShortDigest = 12;
+    const int ShorterDigest = 8;
 
     /// <summary>Draws the foot and gives the distance of its upper side from the top.</summary>
     public static int Draw(Easel easel, CardGrid grid, Judgement[] judgements)
     {
-        var step = grid.Small * 3 / 2;
-        var caution = Paragraph.Fit(Caution(judgements[0].Profile), Face.Plain, grid.Inner, grid.CautionLines, grid.Small);
-        var first = grid.Height - grid.Bottom - caution.Lines.Length * step;
+        var step = grid.Small * 142 / 100;
+        var source = Paragraph.Fit(Source(judgements), Face.Plain, grid.Inner, new Setting(grid.Small), new Setting(grid.Small, 2));
+        var caution = Paragraph.Fit(Caution(judgements[0].Profile), Face.Plain, grid.Inner, new Setting(grid.Small, grid.CautionLines));
+        var first = grid.Height - grid.Bottom - (source.Lines.Length + caution.Lines.Length - 1) * step;
         var top = first - step - grid.Small / 4;
         easel.Fill(new(grid.Margin, top, grid.Inner, 2), Tone.Rule);
-        easel.Write(Paragraph.OneLine(Source(judgements), Face.Plain, grid.Small, grid.Inner), grid.Margin, first, Face.Plain, grid.Small, Tone.Ink);
-        for (var line = 0; line < caution.Lines.Length; line++)
-            easel.Write(caution.Lines[line], grid.Margin, first + (line + 1) * step, Face.Plain, grid.Small, Tone.Soft);
+        var last = easel.Write(source, grid.Margin, first, Face.Plain, Tone.Ink);
+        easel.Write(caution, grid.Margin, last + step, Face.Plain, Tone.Soft);
         return top;
     }
 
@@ -27,7 +28,7 @@ static class CardFoot
         $"Profile {ProfileOf(judgements[0])}. {string.Join(" ", judgements.Select(each => $"{each.Record.Id}: assessed {Date(each)}, score {each.Score.ComputeDigest()}."))} {Caution(judgements[0].Profile)}".TrimEnd();
 
     static string Source(Judgement[] judgements) => string.Join(Between,
-        $"profile {ProfileOf(judgements[0])}", $"assessed {Dates(judgements)}", $"{(judgements.Length == 1 ? "score" : "scores")} {string.Join(' ', judgements.Select(Digest))}");
+        $"profile {ProfileOf(judgements[0])}", $"assessed {Dates(judgements)}", $"{(judgements.Length == 1 ? "score" : "scores")} {string.Join(' ', judgements.Select(each => Digest(each, judgements.Length == 1 ? ShortDigest : ShorterDigest)))}");
 
     static string ProfileOf(Judgement judgement) => $"{judgement.Score.Profile.Id} {judgement.Score.Profile.Version}";
 
@@ -36,7 +37,8 @@ static class CardFoot
 
     static string Date(Judgement judgement) => judgement.Record.Assessment.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
-    static string Digest(Judgement judgement) => judgement.Score.ComputeDigest().Split(':')[^1][..ShortDigest];
+    static string Digest(Judgement judgement, int length) => judgement.Score.ComputeDigest().Split(':')[^1][..length];
 
-    static string Caution(Profile profile) => profile.Notices.IsEmpty ? "" : $"Screening aid. {string.Join(' ', profile.Notices)}";
+    static string Caution(Profile profile) => string.Join(' ', profile.Notices.Prepend(
+        profile.Status == ProfileStatus.Draft ? "Draft rules: not to be published as a result." : profile.Notices.IsEmpty ? "" : "Screening aid.")).Trim();
 }

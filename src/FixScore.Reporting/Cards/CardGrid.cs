@@ -12,11 +12,14 @@ sealed record CardGrid
     /// <summary>First line, above the heading.</summary>
     public required int Kicker { get; init; }
 
-    /// <summary>Sizes of a heading, the first in which it has room.</summary>
-    public required int[] Heading { get; init; }
+    /// <summary>Ways to set a heading; the first that has room for it is taken.</summary>
+    public required Setting[] Heading { get; init; }
 
-    /// <summary>Sizes of the verdict.</summary>
-    public required int[] Sentence { get; init; }
+    /// <summary>Ways to set a sentence as a heading.</summary>
+    public required Setting[] Headline { get; init; }
+
+    /// <summary>Ways to set the verdict.</summary>
+    public required Setting[] Sentence { get; init; }
 
     public required int Subheading { get; init; }
 
@@ -39,6 +42,9 @@ sealed record CardGrid
     /// <summary>Lines the caution in the foot may take.</summary>
     public required int CautionLines { get; init; }
 
+    /// <summary>From a baseline of labels to the next.</summary>
+    public int LabelStep => Label * 142 / 100;
+
     public int Inner => Width - 2 * Margin;
 
     /// <summary>Whether there is room for two columns.</summary>
@@ -48,13 +54,20 @@ sealed record CardGrid
 
     static CardGrid Wide { get; } = new()
     {
-        Width = 1920, Height = 1080, Margin = 112, Top = 118, Bottom = 58, Kicker = 32, Heading = [104, 88, 72], Sentence = [54, 46], Subheading = 38, Label = 32, Small = 25,
-        Bar = 44, Rows = 6, CautionLines = 1,
+        Width = 1920, Height = 1080, Margin = 112, Top = 112, Bottom = 54, Kicker = 32, Heading = [new(104), new(88), new(72), new(60, 2)], Headline = [new(104), new(88), new(72), new(60, 2)],
+        Sentence = [new(54), new(48), new(46, 2), new(38, 3)], Subheading = 38, Label = 32, Small = 24,
+        Bar = 44, Rows = 6, CautionLines = 2,
     };
 
     static CardGrid Square { get; } = new()
     {
-        Width = 1080, Height = 1080, Margin = 72, Top = 88, Bottom = 46, Kicker = 28, Heading = [80, 68, 56], Sentence = [42, 38], Subheading = 32, Label = 27, Small = 22,
-        Bar = 34, Rows = 6, CautionLines = 2,
+        Width = 1080, Height = 1080, Margin = 72, Top = 88, Bottom = 46, Kicker = 28, Heading = [new(80), new(68), new(60), new(52, 2)], Headline = [new(80), new(72, 2), new(56, 2)],
+        Sentence = [new(42), new(40, 2), new(36, 3)], Subheading = 32, Label = 27, Small = 22,
+        Bar = 34, Rows = 6, CautionLines = 3,
     };
 }
+
+/// <summary>A way to set text.</summary>
+/// <param name="Size">Its size in pixels.</param>
+/// <param name="Lines">The most lines it may take.</param>
+readonly record struct Setting(int Size, int Lines = 1);

@@ -20,16 +20,20 @@ sealed class CardText(CultureInfo culture)
     public string Range(decimal low, decimal high, ProfileScale scale) =>
         (Number(low, scale), Number(high, scale)) is var (from, to) && from == to ? from : $"{from} to {to}";
 
-    public string Scale(ProfileScale scale) => $"a scale from {shown.Number(scale.Min)} to {shown.Number(scale.Max)}";
+    /// <summary>What points mean, to follow the title of a profile.</summary>
+    public string Meaning(Profile profile) => $": points from {shown.Number(profile.Scale.Min)} to {shown.Number(profile.Scale.Max)}, more is better";
+
+    /// <summary>A number below the ruler of a scale that is divided into equal parts.</summary>
+    public string Tick(ProfileScale scale, int tick, int ticks) => Number(scale.Min + (scale.Max - scale.Min) * tick / ticks, scale);
 
     /// <summary>The verdict in a sentence.</summary>
-    public string Verdict(Judgement judgement) => $"{Points(judgement)} points on {Scale(judgement.Profile.Scale)}{Class(judgement.Score)}.";
+    public string Verdict(Judgement judgement) => $"{Points(judgement)} points{Class(judgement.Score)}.";
 
-    public string Known(Judgement judgement) => verdict.Known(judgement);
+    public string Known(Judgement judgement) => $"{Legend} {verdict.Known(judgement)}";
 
     /// <summary>Closed gates, then the line whose improvement would help most.</summary>
     public string Limit(Judgement judgement) => string.Join(' ', judgement.Score.Gates.Select(gate => verdict.Gate(gate).TrimEnd('.') + ".").Append(judgement.Limit is { } limit
-        ? $"{judgement.NameOf(limit)}: {shown.Points(limit.Shown)} points. At its best the low end of the total would rise by {Number(limit.Headroom, judgement.Profile.Scale)}."
+        ? $"The low end of the total would rise by {Number(limit.Headroom, judgement.Profile.Scale)} if this were at its best: {NameOf(judgement, limit)}, {shown.Points(limit.Shown)} points."
         : judgement.Score.Gates.IsEmpty ? "No single line: the low end would not rise if one alone were at its best." : "").Where(text => text.Length > 0));
 
     /// <summary>The ranking in a sentence.</summary>
@@ -41,6 +45,10 @@ sealed class CardText(CultureInfo culture)
             : first.All(each => each.Worst == 1) ? $"{Several(first.Length)} share the first place"
             : $"First place is open between {Several(first.Length).ToLowerInvariant()}";
     }
+
+    // What stands between the first and the last title is in the report.
+    static string NameOf(Judgement judgement, ScoreNode node) =>
+        judgement.NameOf(node) is { Length: > 80 } && judgement.Above(node).Skip(1).FirstOrDefault() is { } first ? $"{first.Title} \u2026 {node.Title}" : judgement.NameOf(node);
 
     static string Several(int devices) => devices switch
     {

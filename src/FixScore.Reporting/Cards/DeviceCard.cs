@@ -12,62 +12,63 @@ sealed class DeviceCard(CardGrid grid, CultureInfo culture)
     public Picture Of(Judgement judgement, CardScheme scheme)
     {
         var easel = new Easel(grid);
-        var foot = CardFoot.Draw(easel, grid, [judgement]);
-        var y = Head(easel, judgement);
-        y = Total(easel, judgement, y + grid.Bar);
-        if (grid.IsWide) Columns(easel, judgement, y, foot);
-        else Stack(easel, judgement, y, foot);
-        return easel.Picture(scheme, $"{judgement.Device}: {text.Verdict(judgement)}", $"{text.Known(judgement)} What limits it most: {text.Limit(judgement)} {CardFoot.Told([judgement])}");
+        var foot = Legend(easel, judgement, CardFoot.Draw(easel, grid, [judgement]));
+        var top = Total(easel, judgement, Head(easel, judgement) + grid.Bar);
+        if (grid.IsWide) Columns(easel, judgement, top, foot);
+        else Stack(easel, judgement, top, foot);
+        return easel.Picture(scheme, $"{judgement.Device}: {text.Verdict(judgement)}",
+            $"{judgement.Profile.Title}{text.Meaning(judgement.Profile)}. {text.Known(judgement)} {text.Limit(judgement)} {CardFoot.Told([judgement])}");
     }
 
     int Head(Easel easel, Judgement judgement)
     {
-        easel.Write(Paragraph.OneLine(judgement.Profile.Title, Face.Plain, grid.Kicker, grid.Inner), grid.Margin, grid.Top, Face.Plain, grid.Kicker, Tone.Soft);
-        var name = Paragraph.Fit(judgement.Device, Face.Heading, grid.Inner, 1, grid.Heading);
-        var y = easel.Write(name, grid.Margin, grid.Top + name.Size + grid.Kicker / 4, Face.Heading, Tone.Ink);
-        var verdict = Paragraph.Fit(text.Verdict(judgement), Face.Serif, grid.Inner, grid.IsWide ? 1 : 2, grid.Sentence);
-        return easel.Write(verdict, grid.Margin, y + verdict.Size * 8 / 5, Face.Serif, Tone.Ink);
+        easel.Kicker(judgement.Profile.Title, text.Meaning(judgement.Profile));
+        var name = Paragraph.Fit(judgement.Device, Face.Heading, grid.Inner, grid.Heading);
+        var baseline = easel.Write(name, grid.Margin, grid.Top + name.Size + grid.Kicker / 4, Face.Heading, Tone.Ink);
+        var verdict = Paragraph.Fit(text.Verdict(judgement), Face.Serif, grid.Inner, grid.Sentence);
+        return easel.Write(verdict, grid.Margin, baseline + verdict.Size * 8 / 5, Face.Serif, Tone.Ink);
     }
 
     int Total(Easel easel, Judgement judgement, int top)
     {
-        var scale = judgement.Profile.Scale;
+        var (scale, total) = (judgement.Profile.Scale, judgement.Score.Total);
         var track = new Box(grid.Margin, top, grid.Inner, grid.Bar);
-        easel.Bar(track, (judgement.Score.Total.Low - scale.Min) / (scale.Max - scale.Min), (judgement.Score.Total.High - scale.Min) / (scale.Max - scale.Min));
-        var baseline = track.Bottom + grid.Small * 3 / 2;
-        for (var tick = 0; tick <= Ticks; tick++)
-            easel.Write(text.Number(scale.Min + (scale.Max - scale.Min) * tick / Ticks, scale), track.X + track.Width * tick / Ticks, baseline,
-                Face.Plain, grid.Small, Tone.Soft, tick == 0 ? Anchor.Start : tick == Ticks ? Anchor.End : Anchor.Middle);
+        easel.Ruler(track, Ticks);
+        easel.Bar(track, (total.Low - scale.Min) / (scale.Max - scale.Min), (total.High - scale.Min) / (scale.Max - scale.Min));
+        var baseline = track.Bottom + grid.Small * 8 / 5;
+        easel.Numbers(track, Ticks, baseline, tick => text.Tick(scale, tick, Ticks));
         return baseline;
     }
 
-    void Columns(Easel easel, Judgement judgement, int above, int foot)
+    int Legend(Easel easel, Judgement judgement, int foot)
     {
-        const int Gap = 96;
-        var left = grid.Inner * 62 / 100;
-        var baseline = above + grid.Subheading * 9 / 4;
-        new LineBars(easel, grid, text).Draw(judgement, new(grid.Margin, baseline, left, foot - grid.Small - baseline));
-        Limit(easel, judgement, new(grid.Margin + left + Gap, baseline, grid.Inner - left - Gap, foot - grid.Small - baseline));
+        easel.Write(Paragraph.OneLine(grid.IsWide ? text.Known(judgement) : CardText.Legend, Face.Plain, grid.Small, grid.Inner), grid.Margin, foot - grid.Small, Face.Plain, grid.Small, Tone.Soft);
+        return foot - grid.Small * 3;
     }
 
-    void Stack(Easel easel, Judgement judgement, int above, int foot)
+    void Columns(Easel easel, Judgement judgement, int above, int bottom)
     {
-        const int LimitLines = 3;
+        const int Gap = 88;
+        var left = grid.Inner * 60 / 100;
+        var baseline = above + grid.Subheading * 9 / 4;
+        new LineBars(easel, grid, text).Draw(judgement, new(grid.Margin, baseline, left, bottom - baseline));
+        Limit(easel, judgement, new(grid.Margin + left + Gap, baseline, grid.Inner - left - Gap, bottom - baseline));
+    }
+
+    void Stack(Easel easel, Judgement judgement, int above, int bottom)
+    {
+        const int LimitLines = 2;
         var baseline = above + grid.Subheading * 2;
-        var limit = foot - grid.Small - LimitLines * grid.Label * 142 / 100 - grid.Subheading;
-        new LineBars(easel, grid, text).Draw(judgement, new(grid.Margin, baseline, grid.Inner, limit - grid.Subheading - baseline));
-        Limit(easel, judgement, new(grid.Margin, limit + grid.Subheading / 2, grid.Inner, foot - grid.Small - limit));
+        var limit = bottom - LimitLines * grid.LabelStep - grid.Subheading / 3;
+        new LineBars(easel, grid, text).Draw(judgement, new(grid.Margin, baseline, grid.Inner, limit - grid.Subheading * 3 / 2 - baseline));
+        Limit(easel, judgement, new(grid.Margin, limit, grid.Inner, bottom - limit));
     }
 
     void Limit(Easel easel, Judgement judgement, Box room)
     {
-        var step = grid.Label * 142 / 100;
         easel.Write("What limits it most", room.X, room.Y, Face.Heading, grid.Subheading, Tone.Ink);
-        var first = room.Y + grid.Subheading / 3 + step;
-        var legend = grid.IsWide ? Paragraph.Fit($"{CardText.Legend} {text.Known(judgement)}", Face.Plain, room.Width, 3, grid.Small) : default;
-        var legendTop = room.Bottom - (grid.IsWide ? legend.Lines.Length * (grid.Small * 142 / 100) : 0);
-        var limit = Paragraph.Fit(text.Limit(judgement), Face.Plain, room.Width, Math.Max(1, (legendTop - first) / step), grid.Label);
-        easel.Write(limit, room.X, first, Face.Plain, Tone.Ink);
-        if (grid.IsWide) easel.Write(legend, room.X, legendTop + grid.Small, Face.Plain, Tone.Soft);
+        var first = room.Y + grid.Subheading / 3 + grid.LabelStep;
+        var lines = Math.Max(1, (room.Bottom - first) / grid.LabelStep + 1);
+        easel.Write(Paragraph.Fit(text.Limit(judgement), Face.Plain, room.Width, new Setting(grid.Label, lines)), room.X, first, Face.Plain, Tone.Ink);
     }
 }

@@ -28,9 +28,16 @@ sealed class Easel
     /// <summary>Lines of text, the first on <paramref name="baseline"/>; gives the baseline of the last.</summary>
     public int Write(Paragraph text, int x, int baseline, Face face, Tone tone)
     {
-        var step = text.Size + text.Size * (face == Face.Plain ? 42 : 22) / 100;
+        var step = text.Size + text.Size * (face switch { Face.Plain => 42, Face.Serif => 24, _ => 12 }) / 100;
         for (var line = 0; line < text.Lines.Length; line++) Write(text.Lines[line], x, baseline + line * step, face, text.Size, tone);
         return baseline + Math.Max(0, text.Lines.Length - 1) * step;
+    }
+
+    /// <summary>The line above a heading: a text that is cut where it is too long, and one behind it that is not.</summary>
+    public void Kicker(string text, string behind)
+    {
+        var front = Paragraph.OneLine(text, Face.Plain, grid.Kicker, grid.Inner - Advances.Of(behind, Face.Plain, grid.Kicker));
+        Write(front + behind, grid.Margin, grid.Top, Face.Plain, grid.Kicker, Tone.Soft);
     }
 
     /// <summary>An interval on its way: solid up to the low end, hatched from there to the high end, both ends marked.</summary>
@@ -43,6 +50,20 @@ sealed class Easel
         if (to > from) Frame(track with { X = from, Width = to - from });
         End(track, from);
         if (to > from) End(track, to);
+    }
+
+    /// <summary>Short lines below a bar, as on a ruler.</summary>
+    public void Ruler(Box track, int ticks)
+    {
+        for (var tick = 0; tick <= ticks; tick++) Fill(new(track.X + (track.Width - 2) * tick / ticks, track.Bottom, 2, 10), Tone.Rule);
+    }
+
+    /// <summary>Numbers below a ruler, each under its line; the outer ones keep within it.</summary>
+    public void Numbers(Box track, int ticks, int baseline, Func<int, string> told)
+    {
+        for (var tick = 0; tick <= ticks; tick++)
+            Write(told(tick), track.X + track.Width * tick / ticks, baseline, Face.Plain, grid.Small, Tone.Soft,
+                tick == 0 ? Anchor.Start : tick == ticks ? Anchor.End : Anchor.Middle);
     }
 
     public Picture Picture(CardScheme scheme, string title, string description) =>

@@ -12,7 +12,7 @@ sealed class LineBars(Easel easel, CardGrid grid, CardText text)
         easel.Write(lines.Adds ? "What each line gives of the total" : "Each line on its own scale", room.X, room.Y, Face.Heading, grid.Subheading, Tone.Ink);
         var drawn = lines.Lines.Length <= grid.Rows ? lines.Lines.Length : grid.Rows - 1;
         var rows = Math.Min(lines.Lines.Length, grid.Rows);
-        var step = Math.Min(grid.Label * 21 / 10, (room.Height - grid.Subheading / 2) / Math.Max(1, rows));
+        var step = Math.Min(grid.Label * 23 / 10, (room.Height - grid.Subheading / 2) / Math.Max(1, rows));
         var columns = Columns.Of(lines, judgement.Profile.Scale, text, grid, room);
         for (var row = 0; row < drawn; row++) Row(lines.Lines[row], columns, room.Y + grid.Subheading / 2 + row * step + step / 2, judgement.Profile.Scale);
         if (drawn < lines.Lines.Length)
@@ -44,7 +44,7 @@ sealed class LineBars(Easel easel, CardGrid grid, CardText text)
         {
             var most = Widest(lines, line => Of(line, scale, text), grid);
             var points = Widest(lines, line => text.Range(line.Low, line.High, scale), grid);
-            var names = Math.Min(room.Width * 36 / 100, Widest(lines, line => Letters.Clean(line.Title), grid));
+            var names = Math.Min(room.Width * 42 / 100, Widest(lines, line => Letters.Clean(line.Title), grid) + 1);
             var track = room.X + names + Gap;
             var end = room.Right - most - points - Gap / 2 - Gap;
             return new(room.X, new(track, 0, Math.Max(60, end - track), 0), room.Right - most - Gap / 2, room.Right,
