@@ -76,6 +76,8 @@ public sealed class SwapsPlanTests
     [InlineData("{\"other\": \"x\"}", 3, "'other' has no number")]
     [InlineData("[]", 3, "no JSON object")]
     [InlineData("{", 3, "no JSON (line 1)")]
+    [InlineData("{\"other\": 0.1, \"other\": 0.2}", 3, "stands twice")]
+    [InlineData("{\"\\ud800\": 0.1}", 3, "half of a surrogate pair")]
     public void Priors_are_read_from_a_file(string text, int code, string says)
     {
         using var folder = new TemporaryFolder();

@@ -93,6 +93,7 @@ public sealed class VerifyTests : IDisposable
     [InlineData("{\"format\":\"fixscore-record/1\"}")]
     [InlineData("{\"format\":\"fixscore-score/1\",\"total\":1,\"total\":2}")]
     [InlineData("{\"format\":\"fixscore-score/1\",\"digest\":\"\\ud800\"}")]
+    [InlineData("{\"\":[{\"\\ud800\":{}}]}")]
     [InlineData("{\"format\":\"fixscore-score/1\",\"share\":1e999}")]
     [InlineData("{\"format\":\"fixscore-score/1\"}")]
     public void What_is_no_score_document_is_refused(string text)

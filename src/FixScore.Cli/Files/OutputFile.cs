@@ -1,6 +1,7 @@
 namespace FixScore.Cli.Files;
 
 /// <summary>Writes files whole or not at all: beside the target first, then in one move.</summary>
+/// <remarks>A run that is killed can leave <c>fixscore-*.part</c> behind; no file of another name is ever half written. Of two that write the same file at once one is left, whole.</remarks>
 static class OutputFile
 {
     public static void Write(string path, byte[] bytes) => Write(path, stream => stream.Write(bytes));
@@ -11,10 +12,11 @@ static class OutputFile
         try
         {
             if (path.Length == 0) throw new OutputException(path, "it has no name");
-            var full = Path.GetFullPath(path);
+            var full = OutputPlace.Behind(Path.GetFullPath(path));
             if (Directory.Exists(full)) throw new OutputException(path, "it is a folder");
-            if (IsDevice(full)) Fill(full, write);
-            else Replace(Behind(full), write);
+            using var device = OutputPlace.OpenDevice(full);
+            if (device is null) Replace(full, write);
+            else write(device);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {
@@ -34,18 +36,13 @@ static class OutputFile
         }
     }
 
-    static void Fill(string path, Action<Stream> write)
-    {
-        using var file = File.Open(path, FileMode.Create, FileAccess.Write);
-        write(file);
-    }
-
+    // The name is nobody else's: neither that of another process, also on another machine, nor of another thread.
     static void Replace(string path, Action<Stream> write)
     {
-        var beside = $"{path}.{Environment.ProcessId}.part";
+        var beside = Path.Combine(Path.GetDirectoryName(path)!, $"fixscore-{Path.GetRandomFileName()}.part");
         try
         {
-            Fill(beside, write);
+            using (var file = File.Open(beside, FileMode.CreateNew, FileAccess.Write)) write(file);
             File.Move(beside, path, overwrite: true);
         }
         catch
@@ -54,14 +51,6 @@ static class OutputFile
             throw;
         }
     }
-
-    // A link stays a link: what it leads to is replaced.
-    static string Behind(string path) =>
-        new FileInfo(path).LinkTarget is null ? path : File.ResolveLinkTarget(path, returnFinalTarget: true)!.FullName;
-
-    // Devices and pipes (/dev/null, /dev/stdout, /proc/self/fd/3) are written to; replacing one would break it for everybody.
-    static bool IsDevice(string path) =>
-        !OperatingSystem.IsWindows() && (path.StartsWith("/dev/", StringComparison.Ordinal) || path.StartsWith("/proc/", StringComparison.Ordinal));
 
     static string Explain(Exception failure) => failure switch
     {

@@ -14,6 +14,9 @@ public sealed class TiePriors
 {
     const decimal Least = 0.001m;
 
+    // Of a member that stands twice people might read the one that does not hold.
+    static readonly JsonDocumentOptions Strict = new() { AllowDuplicateProperties = false };
+
     readonly FrozenDictionary<string, decimal> roles;
 
     TiePriors(string about, FrozenDictionary<string, decimal> roles, decimal other) => (About, this.roles, Other) = (about, roles, other);
@@ -44,12 +47,16 @@ public sealed class TiePriors
     {
         try
         {
-            using var document = JsonDocument.Parse(json);
+            using var document = JsonDocument.Parse(json, Strict);
             return Read(document.RootElement);
         }
         catch (JsonException failure)
         {
-            throw new FormatException($"It is no JSON (line {failure.LineNumber + 1}).", failure);
+            throw new FormatException(failure.LineNumber is { } line ? $"It is no JSON (line {line + 1})." : "A member stands twice in one object.", failure);
+        }
+        catch (InvalidOperationException failure)
+        {
+            throw new FormatException("A text holds half of a surrogate pair.", failure);
         }
     }
 

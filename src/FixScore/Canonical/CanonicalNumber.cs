@@ -21,6 +21,9 @@ internal static class CanonicalNumber
         else Write(number.GetDouble(), output);
     }
 
+    /// <summary>Whether a number has a canonical form: it is within the range of double.</summary>
+    internal static bool HasForm(JsonElement number) => IsCanonical(JsonMarshal.GetRawUtf8Value(number)) || double.IsFinite(number.GetDouble());
+
     /// <summary>Writes a double.</summary>
     /// <exception cref="JsonException">The double is not finite.</exception>
     internal static void Write(double value, IBufferWriter<byte> output)

@@ -32,6 +32,10 @@ public static class JsonPatch
         {
             throw new JsonPatchException($"The patch is no JSON: {failure.Message}");
         }
+        catch (InvalidOperationException)
+        {
+            throw new JsonPatchException("A text of the patch holds half of a surrogate pair.");
+        }
     }
 }
 

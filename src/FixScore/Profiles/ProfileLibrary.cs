@@ -63,6 +63,15 @@ public sealed record ProfileEntry(string Id, string Version, string From, ReadOn
         }
     }
 
-    static string? Member(JsonElement root, string name) =>
-        root.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.String ? value.GetString() : null;
+    static string? Member(JsonElement root, string name)
+    {
+        try
+        {
+            return root.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.String ? value.GetString() : null;
+        }
+        catch (InvalidOperationException)
+        {
+            return null; // Half of a surrogate pair: nobody can ask for such a profile.
+        }
+    }
 }

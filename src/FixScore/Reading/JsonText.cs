@@ -18,8 +18,11 @@ static class JsonText
     public static ReadOnlyMemory<byte> Load(string path)
     {
         using var file = File.OpenRead(path);
-        var bytes = new byte[Math.Min(file.Length, MaxBytes + 4L)];
-        return bytes.AsMemory(0, file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false));
+        using var read = new MemoryStream(file.CanSeek ? (int)Math.Min(file.Length, MaxBytes + 4L) : 0);
+        var block = new byte[81920];
+        // What a file says of its length need not be so: pipes have none, files of the system say 0, others grow.
+        for (int got; read.Length < MaxBytes + 4 && (got = file.Read(block)) > 0;) read.Write(block, 0, got);
+        return read.GetBuffer().AsMemory(0, (int)read.Length);
     }
 
     /// <summary>The document, or the problem with its byte offset.</summary>
@@ -30,7 +33,10 @@ static class JsonText
         if (bytes.Span.TrimStart(" \t\r\n"u8).IsEmpty) return (null, Empty, 0);
         try
         {
-            return (JsonDocument.Parse(bytes, Strict), null, 0);
+            var document = JsonDocument.Parse(bytes, Strict);
+            if (BrokenNames.First(bytes.Span) is not { } broken) return (document, null, 0);
+            document.Dispose();
+            return (null, broken.Problem, broken.Offset);
         }
         catch (JsonException failure)
         {

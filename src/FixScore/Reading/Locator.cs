@@ -128,7 +128,7 @@ sealed class PlaceTree
         while (reader.Read() && reader.TokenType != JsonTokenType.EndObject)
         {
             var name = ((int)reader.TokenStartIndex, TokenLength(ref reader));
-            var child = children.GetValueOrDefault(SafeText(ref reader));
+            var child = children.GetValueOrDefault(reader.GetString()!);
             reader.Read();
             if (child is null) reader.Skip();
             else child.Fill(ref reader, name);
@@ -150,19 +150,6 @@ sealed class PlaceTree
         JsonTokenType.PropertyName or JsonTokenType.String => reader.ValueSpan.Length + 2,
         _ => reader.ValueSpan.Length,
     };
-
-    // A name with a lone surrogate cannot become text; no pointer leads there.
-    static string SafeText(ref Utf8JsonReader reader)
-    {
-        try
-        {
-            return reader.GetString()!;
-        }
-        catch (InvalidOperationException)
-        {
-            return "\0";
-        }
-    }
 
     static IEnumerable<string> Steps(Pointer pointer) => pointer.Text.Split('/').Skip(1)
         .Select(step => step.Replace("~1", "/", StringComparison.Ordinal).Replace("~0", "~", StringComparison.Ordinal));

@@ -23,7 +23,7 @@ sealed partial class ObjectReader
         var seen = new HashSet<string>(StringComparer.Ordinal);
         foreach (var member in element.EnumerateObject())
         {
-            if (NameOf(member) is not { } name) continue;
+            var name = member.Name;
             if (seen.Add(name)) members.Add(KeyValuePair.Create(name, read(member.Value, Member(name), this)));
             else context.Error(Pointer.Child(name), "duplicate-member", "'{name}' stands twice.", "Keep one of them.", ("name", name));
         }

@@ -76,25 +76,12 @@ sealed partial class ObjectReader
         foreach (var member in element.EnumerateObject())
         {
             if (context.IsSettled) return;
-            if (NameOf(member) is not { } name) continue;
+            var name = member.Name;
             var at = Pointer.Child(name);
             if (!seen.Add(name))
                 context.Error(at, "duplicate-member", "The member '{name}' stands twice in one object.", "Keep one of them.", ("name", name));
             else if (Array.IndexOf(known, name) < 0)
                 context.Error(at, "unknown-member", "There is no member '{name}' here.", Suggestion.Hint(name, known), ("name", name));
-        }
-    }
-
-    string? NameOf(JsonProperty member)
-    {
-        try
-        {
-            return member.Name;
-        }
-        catch (InvalidOperationException)
-        {
-            ReportSurrogate(place);
-            return null;
         }
     }
 

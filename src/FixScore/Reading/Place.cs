@@ -8,4 +8,7 @@ sealed class Place(Place? parent, string? name, int index = -1)
     public Pointer Pointer => parent is null
         ? Pointer.Root
         : name is null ? parent.Pointer.Child(index) : parent.Pointer.Child(name);
+
+    /// <summary>Where the next element of a list stands; behind a member, whose name comes anew, the same place.</summary>
+    public Place After => parent is null || name is not null ? this : new(parent, null, index + 1);
 }

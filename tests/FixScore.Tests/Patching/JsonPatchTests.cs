@@ -46,6 +46,8 @@ public sealed class JsonPatchTests
     [InlineData("no value", """{"foo":1}""", """[{"op":"add","path":"/foo"}]""")]
     [InlineData("no list", """{"foo":1}""", """{"op":"remove","path":"/foo"}""")]
     [InlineData("no JSON", """{"foo":1}""", "[")]
+    [InlineData("half of a surrogate pair", """{"foo":1}""", """[{"op":"remove","path":"/\ud800"}]""")]
+    [InlineData("half of a surrogate pair in a name", """{"foo":1}""", """[{"\ud800":1,"op":"remove","path":"/foo"}]""")]
     public void What_cannot_be_done_is_refused_as_a_whole(string rule, string document, string patch)
     {
         var before = JsonNode.Parse(document);

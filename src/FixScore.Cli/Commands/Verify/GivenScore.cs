@@ -31,7 +31,7 @@ sealed class GivenScore : IDisposable
                 return new(document, input.Name);
             document.Dispose();
         }
-        catch (JsonException)
+        catch (Exception failure) when (failure is JsonException or InvalidOperationException)
         {
             // Said below: whatever is wrong with it, it is no score document.
         }

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using FixScore.Canonical;
 
 namespace FixScore.Reading.Profiles;
 
@@ -12,6 +13,7 @@ static class JsonTree
         JsonValueKind.Object => Members(element, place, context),
         JsonValueKind.Array => Elements(element, place, context),
         JsonValueKind.String => Text(element, place, context),
+        JsonValueKind.Number => Number(element, place, context),
         JsonValueKind.Null => null,
         _ => JsonValue.Create(element.Clone()),
     };
@@ -38,8 +40,7 @@ static class JsonTree
         var members = new JsonObject();
         foreach (var member in element.EnumerateObject())
         {
-            if (NameOf(member, place, context) is not { } name) continue;
-            var at = new Place(place, name);
+            var (name, at) = (member.Name, new Place(place, member.Name));
             if (members.ContainsKey(name))
                 context.Error(at.Pointer, "duplicate-member", "The member '{name}' stands twice in one object.", "Keep one of them.", ("name", name));
             else
@@ -64,24 +65,16 @@ static class JsonTree
         }
         catch (InvalidOperationException)
         {
-            Surrogate(place, context);
+            context.Error(place.Pointer, "lone-surrogate", "The text holds half of a surrogate pair.", "Write the character itself, in UTF-8.");
             return JsonValue.Create("");
         }
     }
 
-    static string? NameOf(JsonProperty member, Place place, ReadingContext context)
+    // One that no digest can hold. A plain one in its place keeps the rest of the reading going.
+    static JsonValue Number(JsonElement element, Place place, ReadingContext context)
     {
-        try
-        {
-            return member.Name;
-        }
-        catch (InvalidOperationException)
-        {
-            Surrogate(place, context);
-            return null;
-        }
+        if (CanonicalNumber.HasForm(element)) return JsonValue.Create(element.Clone())!;
+        context.Error(place.Pointer, "number-range", "The number is 1e15 or more in size.", "Correct the number, or round it to what was measured.");
+        return JsonValue.Create(1);
     }
-
-    static void Surrogate(Place place, ReadingContext context) =>
-        context.Error(place.Pointer, "lone-surrogate", "The text holds half of a surrogate pair.", "Write the character itself, in UTF-8.");
 }
