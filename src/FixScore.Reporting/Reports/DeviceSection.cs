@@ -14,13 +14,14 @@ sealed class DeviceSection(CultureInfo culture, CancellationToken cancellation)
     {
         var record = judgements[0].Record;
         var source = new RecordCase(record, cancellation);
+        var gists = new Gists(source, culture);
         return new(PlainText.Of(judgements[0].Device, RecordTerms.LongestName),
         [
             new Prose(Bench(record), Tone.Quiet),
             .. judged.Of(judgements[0]),
             .. judgements.Skip(1).Select(judged.Other),
-            .. Opening(source),
-            .. Findings(source, requirements),
+            .. Opening(source, gists),
+            .. Findings(source, gists, requirements),
         ])
         { Anchor = record.Id };
     }
@@ -31,7 +32,25 @@ sealed class DeviceSection(CultureInfo culture, CancellationToken cancellation)
         return $"Record {record.Id}, by {PlainText.Of(assessment.Assessor, RecordTerms.LongestName)}, {assessment.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}; units {string.Join(", ", assessment.Units.Select(unit => unit.Id))}.";
     }
 
-    IEnumerable<Block> Opening(TeardownCase source) => [];
+    IEnumerable<Section> Opening(TeardownCase source, Gists gists) =>
+    [
+        Folded(new RoutesSection(culture).Of(source), gists.Routes()),
+        Folded(new ScrewsSection(culture).Of(source), gists.Screws()),
+        Folded(new AdhesivesSection(culture).Of(source), ""),
+        Folded(new ReassemblySection(culture).Of(source), ""),
+    ];
 
-    IEnumerable<Block> Findings(TeardownCase source, ImmutableArray<CheckedRequirements> requirements) => [];
+    IEnumerable<Section> Findings(TeardownCase source, Gists gists, ImmutableArray<CheckedRequirements> requirements) =>
+    [
+        Folded(new TrialsSection(culture).Of(source), gists.Trials()),
+        Folded(new LocksSection(culture).Of(source), gists.Locks()),
+        Folded(new DocumentsSection(culture).Of(source), gists.Documents()),
+        Folded(new SparesSection(culture).Of(source), gists.Spares()),
+        .. requirements.IsEmpty ? [] : (Section[])[Folded(new RequirementsSection(culture).Of(source.Record, requirements[0].Date, [.. requirements.Select(each => (each.Set, each.Findings))]), gists.Requirements(requirements.SelectMany(each => each.Findings)))],
+    ];
+
+    static Section Folded(Section section, string gist) => Unnamed(section) with { IsFolded = true, Gist = gist };
+
+    // Several devices share a page, and the contents list devices only.
+    static Section Unnamed(Section section) => section with { Anchor = "", Blocks = [.. section.Blocks.Select(block => block is Section inner ? Unnamed(inner) : block)] };
 }

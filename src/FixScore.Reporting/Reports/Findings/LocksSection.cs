@@ -62,7 +62,7 @@ sealed class LocksSection(CultureInfo culture)
         Days(terms, trial.WaitDays), YesOrNo(trial.WipesData), YesOrNo(trial.WarrantyNotice), RemarkText.Of(record, trial),
     ];
 
-    static GridCell Days(RecordTerms terms, Quantity? days) => new(terms.Amount(days ?? default), days is { IsExact: true } exact ? exact.Min : null);
+    static GridCell Days(RecordTerms terms, Quantity? days) => terms.Amount(days ?? default);
 
     static Grid Losses(LockCosts costs) => new("Functions lost",
         ["Function", "Lost in", "Comes back", "Once the lock is closed again"],

@@ -56,7 +56,7 @@ sealed class RequirementsSection(CultureInfo culture)
 
     static int Count(ImmutableArray<Finding> findings, FindingStatus status) => findings.Count(finding => finding.Status == status);
 
-    GridCell Counted(ImmutableArray<Finding> findings, FindingStatus status) => new(Text(Count(findings, status)), Count(findings, status));
+    GridCell Counted(ImmutableArray<Finding> findings, FindingStatus status) => Text(Count(findings, status));
 
     string Text(int number) => number.ToString(culture);
 

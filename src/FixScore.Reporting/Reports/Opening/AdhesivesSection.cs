@@ -30,8 +30,7 @@ sealed class AdhesivesSection(CultureInfo culture)
         if (bonds.Length == 0) yield return new Prose("The record lists no adhesive, tape or gasket.");
         yield return new Grid("Adhesives, tapes and gaskets",
             ["Joint", "Kind", "Between", "Opens by", "Afterwards", "New one with a spare", new("Measured") { IsExtra = true }],
-            [.. bonds.Select(joint => (ImmutableArray<GridCell>)[joint.Id, wording.Kind(joint), BondWording.Where(joint), wording.Opens(joint), BondWording.Afterwards(joint), wording.Supplied(joint), wording.Measured(joint)])])
-            { Name = "adhesives" };
+            [.. bonds.Select(joint => (ImmutableArray<GridCell>)[joint.Id, wording.Kind(joint), BondWording.Where(joint), wording.Opens(joint), BondWording.Afterwards(joint), wording.Supplied(joint), wording.Measured(joint)])]);
         yield return new Items([.. bonds.Where(joint => joint.Note is not null).Select(joint => new Item($"{joint.Id}: {RecordTerms.Sentence(joint.Note!)}"))]);
     }
 

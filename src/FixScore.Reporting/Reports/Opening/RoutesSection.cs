@@ -37,18 +37,16 @@ sealed class RoutesSection(CultureInfo culture)
         // Parts keep the order of the record, although those of a group share a route.
         var rows = from part in record.Parts from each in groups where each.Asked.Contains(part) select Row(terms.Part(part.Id), each.Route, key);
         yield return new Grid("Shortest routes",
-            ["Part", new("Steps", GridKind.Number), new("Operations", GridKind.Number), new("Minutes", GridKind.Number), "Tools", new("Proven shortest") { IsExtra = true }], [.. rows]) { Name = "routes" };
+            ["Part", new("Steps", GridKind.Number), new("Operations", GridKind.Number), new("Minutes", GridKind.Number), "Tools", new("Proven shortest") { IsExtra = true }], [.. rows]);
         yield return key.Legend;
         yield return new Prose("A step ends with the removal of a part or with a change of tool (Regulation (EU) 2023/1669 Annex I (20) and Annex IV point 5).", Tone.Quiet);
     }
 
     ImmutableArray<GridCell> Row(string part, Route route, ToolKey key) => route is { Reachability: Reachability.Reachable, Way: { } way }
-        ? [part, Cell(way.Steps), Cell(way.Stops.Length), new(costs.Minutes(way.Seconds), Exact(way.Seconds is { } seconds ? RouteCosts.InMinutes(seconds) : null)), key.Marks(way), costs.Proof(route)]
+        ? [part, Cell(way.Steps), Cell(way.Stops.Length), costs.Minutes(way.Seconds), key.Marks(way), costs.Proof(route)]
         : [part, "-", "-", "-", "-", State(route)];
 
-    GridCell Cell(Interval value) => new(costs.Number(value), Exact(value));
-
-    static decimal? Exact(Interval? value) => value is { IsExact: true } known ? known.Low : null;
+    GridCell Cell(Interval value) => costs.Number(value);
 
     static string State(Route route) => route switch
     {

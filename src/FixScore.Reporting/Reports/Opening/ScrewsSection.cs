@@ -25,7 +25,7 @@ sealed class ScrewsSection(CultureInfo culture)
         yield return new Items([.. Alike(kinds, terms)]);
         yield return new Grid("Screws",
             ["", "Drive", new("Thread, mm", GridKind.Number), new("Length, mm", GridKind.Number), new("Count", GridKind.Number), "Joints", new("Holds") { IsExtra = true }],
-            [.. kinds.Select(kind => Row(kind, terms))]) { Name = "screws" };
+            [.. kinds.Select(kind => Row(kind, terms))]);
         yield return new Items([.. kinds.SelectMany(kind => kind.Joints).SelectMany(joint => Remarks(joint))]);
         yield return new Items([.. Missing(kinds)]);
         yield return new Prose("Records do not keep the shape of heads nor whether screws are captive, unless a note says so.", Tone.Quiet);
@@ -38,7 +38,7 @@ sealed class ScrewsSection(CultureInfo culture)
         string.Join(", ", kind.Joints.SelectMany(joint => joint.Joins).Distinct(StringComparer.Ordinal)),
     ];
 
-    static GridCell Cell(Quantity? amount, RecordTerms terms) => amount is { } known ? new GridCell(terms.Amount(known), known.IsExact ? known.Min : null) : RecordTerms.NotRecorded;
+    static GridCell Cell(Quantity? amount, RecordTerms terms) => amount is { } known ? terms.Amount(known) : RecordTerms.NotRecorded;
 
     // Each set of look-alikes once, told by its first kind.
     static IEnumerable<Item> Alike(ImmutableArray<ScrewKind> kinds, RecordTerms terms)
