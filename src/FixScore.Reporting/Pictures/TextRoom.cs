@@ -19,7 +19,7 @@ static class TextRoom
     const int LongestText = 4000;
 
     /// <summary>Width in hundredths of the font's size.</summary>
-    public static int Of(string text) => Elements(text).Sum(Of);
+    public static int Of(string text) => Elements(text).Sum(OfElement);
 
     /// <summary>Width in pixels, rounded up.</summary>
     public static int Of(string text, int size) => (Of(text) * size + 99) / 100;
@@ -28,9 +28,9 @@ static class TextRoom
     public static string Fit(string text, int width, int size)
     {
         var elements = Elements(text).ToList();
-        if (elements.Sum(Of) * size <= width * 100) return string.Concat(elements);
+        if (elements.Sum(OfElement) * size <= width * 100) return string.Concat(elements);
         var (room, kept) = (width * 100 / size - OfLetter(Cut[0]), 0);
-        while (kept < elements.Count && Of(elements[kept]) <= room) room -= Of(elements[kept++]);
+        while (kept < elements.Count && OfElement(elements[kept]) <= room) room -= OfElement(elements[kept++]);
         return string.Concat(elements.Take(kept)).TrimEnd() + Cut;
     }
 
@@ -73,7 +73,7 @@ static class TextRoom
         && !(char.IsHighSurrogate(letter) && at + 1 < element.Length && char.IsLowSurrogate(element[at + 1]))
         && !(char.IsLowSurrogate(letter) && at > 0 && char.IsHighSurrogate(element[at - 1]))).Any();
 
-    static int Of(string element) => element.Length == 1 ? OfLetter(element[0]) : char.IsHighSurrogate(element[0]) ? 160 : OfLetter(element[0]) * Math.Min(element.EnumerateRunes().Count(rune => !IsMark(rune)), 4);
+    static int OfElement(string element) => element.Length == 1 ? OfLetter(element[0]) : char.IsHighSurrogate(element[0]) ? 160 : OfLetter(element[0]) * Math.Min(element.EnumerateRunes().Count(rune => !IsMark(rune)), 4);
 
     static bool IsMark(System.Text.Rune rune) => System.Text.Rune.GetUnicodeCategory(rune) is UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark or UnicodeCategory.Format;
 
