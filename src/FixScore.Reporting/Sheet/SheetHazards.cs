@@ -23,7 +23,7 @@ static class SheetHazards
     }
 
     // A recorded list of hazards is the assessor's word; where there is none, the role speaks.
-    static Part WithRole(Part part) => part.Hazards.IsRecorded ? part
+    public static Part WithRole(Part part) => part.Hazards.IsRecorded ? part
         : Glass.Contains(part.Role) ? part with { Hazards = [Hazard.Glass] }
         : Static.Contains(part.Role) ? part with { Hazards = [Hazard.StaticSensitive] }
         : part;

@@ -24,7 +24,10 @@ sealed class RecordTerms(TeardownRecord record, CultureInfo culture)
 
     public string Parts(IEnumerable<string> ids) => string.Join(", ", ids.Select(Part));
 
-    public string Joint(Joint joint) => $"{joint.Id} ({Times(joint.Count)}{Plainly(joint.Kind)})";
+    public string Joint(Joint joint) => $"{joint.Id} ({JointWords(joint)})";
+
+    /// <summary>How many of which kind.</summary>
+    public string JointWords(Joint joint) => Times(joint.Count) + Plainly(joint.Kind);
 
     public string Joints(IEnumerable<string> ids) => string.Join(", ", record.Joints.Where(joint => ids.Contains(joint.Id)).Select(Joint));
 

@@ -16,27 +16,33 @@ sealed class RouteCommand : AppCommand
     readonly Option<FirstTool> firstTool = WordOption.Of<FirstTool>("--first-tool", "Whether the first tool taken up in a step begun by hand is a change of tool; no-change unless given.");
     readonly Option<int> effort = WholeNumberOption.Of("--effort", "The most states that a search may open, counted, so that the answer is the same everywhere.", RouteQuery.UsualEffort);
 
+    readonly Option<string?> svg = new("--svg") { Description = "Write a picture of the record to this file, as SVG: its parts in layers, with a route to each part asked for; the priority parts unless given. One record only.", HelpName = "FILE" };
+
     public RouteCommand() : base("route", "Finds the shortest way to parts, with proof.",
-        "route slate-2.json", "route slate-2.json --part battery --classes", "route slate-2.json slate-3.json --cost seconds --json")
+        "route slate-2.json", "route slate-2.json --part battery --classes", "route slate-2.json slate-3.json --cost seconds --json", "route slate-2.json --svg slate-2.svg")
     {
         Add(records);
-        foreach (var option in (Option[])[part, cost, classes, firstTool, effort]) Add(option);
+        foreach (var option in (Option[])[part, cost, classes, firstTool, effort, svg]) Add(option);
         part.CompletionSources.Add(_ => Records.Roles.Known);
     }
 
     public override int Run(CommandSession session)
     {
-        var documents = session.Parsed.GetValue(records)!.Select(session.ReadRecord).ToArray();
+        var (files, path, word) = (session.Parsed.GetValue(records)!, session.Parsed.GetValue(svg), session.Parsed.GetValue(part));
+        PictureFile.Check(path, files.Length);
+        var documents = files.Select(session.ReadRecord).ToArray();
         if (documents.Any(document => document is null)) return ExitCode.InvalidInput;
-        var word = session.Parsed.GetValue(part);
         var asked = AskedParts.Of([.. documents.Select(document => document!.Record)], word);
-        Show(session, Find(session, asked), isDetailed: word is not null);
+        var query = Query(session);
+        Show(session, Find(session, asked, query), isDetailed: word is not null);
+        PictureFile.Write(session, path, asked[0], query, isNamed: word is not null);
         return ExitCode.Done;
     }
 
-    ImmutableArray<FoundRoutes> Find(CommandSession session, ImmutableArray<AskedParts> asked)
+    RouteQuery Query(CommandSession session) => new([], session.Parsed.GetValue(cost), session.Parsed.GetValue(firstTool), session.Parsed.GetValue(effort));
+
+    static ImmutableArray<FoundRoutes> Find(CommandSession session, ImmutableArray<AskedParts> asked, RouteQuery query)
     {
-        var query = new RouteQuery([], session.Parsed.GetValue(cost), session.Parsed.GetValue(firstTool), session.Parsed.GetValue(effort));
         using var progress = Terminal.Progress.Start(session, "Searching");
         return [.. asked.Select(each => FoundRoutes.Of(new RecordCase(each.Record, session.Cancellation), each.Parts, query))];
     }
