@@ -46,7 +46,7 @@ public static class StudyFigures
     {
         var light = places == 1 ? 0 : 0.85 * (place - 1) / (places - 1);
         var dark = Drawing.Colours[0];
-        return (OxyColor.FromRgb(Lighter(dark.R, light), Lighter(dark.G, light), Lighter(dark.B, light)), light < 0.45 ? OxyColors.White : OxyColor.FromRgb(0x22, 0x22, 0x22));
+        return (OxyColor.FromRgb(Lighter(dark.R, light), Lighter(dark.G, light), Lighter(dark.B, light)), light < 0.3 ? OxyColors.White : OxyColor.FromRgb(0x22, 0x22, 0x22));
     }
 
     static byte Lighter(byte channel, double light) => (byte)(channel + ((255 - channel) * light));

@@ -44,7 +44,7 @@ static class SensitivityText
 
     static string? OfChoice(RankShiftInput input) => input.Kind switch
     {
-        InputKind.Gates => "Gates cap or do not; an outranking has no points to cap.",
+        InputKind.Gates => "Gates cap where they close for certain, or not at all; an outranking has no points to cap.",
         InputKind.Unknown => "What is unknown counts as the profile says, or by another policy: as the whole scale, of which the middle is taken, as the worst, or not at all.",
         InputKind.Readings => $"Silent points are read as the profile takes them, or one of them in another way, {(input.Ways - 1).ToString(CultureInfo.InvariantCulture)} in all.",
         _ => null,
