@@ -112,7 +112,7 @@ public sealed class CompareTests
     {
         using var folder = new TemporaryFolder();
         Fixscore.Run(["compare", .. Records(folder), "--profile", "owner-first", "--profile", "bench-limiting", "--draws", "500", "--paper", folder.File("paper")]);
-        foreach (var name in (string[])["METHODS.md", "tables/scores.csv", "tables/scores.tex", "figures/places.svg"])
+        foreach (var name in (string[])["METHODS.md", "tables/scores.csv", "tables/scores.tex", "tables/uncertainty.csv", "tables/sensitivity.csv", "figures/places.svg", "figures/acceptability-owner-first.svg"])
             Approved.Matches("paper-" + Path.GetFileName(name), File.ReadAllText(folder.File("paper/" + name)));
     }
 

@@ -12,6 +12,7 @@ public sealed class HelpTests
     [InlineData("verify")]
     [InlineData("requirements")]
     [InlineData("route")]
+    [InlineData("compare")]
     [InlineData("diff")]
     [InlineData("improve")]
     [InlineData("sheet")]

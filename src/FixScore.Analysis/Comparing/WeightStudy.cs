@@ -22,7 +22,7 @@ namespace FixScore.Analysis.Comparing;
 /// <param name="Stability">How far each weight may move.</param>
 /// <param name="Critical">The smallest change of one weight that turns an order round.</param>
 /// <param name="Correlations">Pairs of criteria that may count one thing twice: correlated as much as <see cref="CriterionCorrelation.UsualThreshold"/> over 8 units or more.</param>
-/// <param name="Sensitivity">What moves places from those given: each weight, from none to twice its share, or the rule (arithmetic, geometric, harmonic, minimum).</param>
+/// <param name="Sensitivity">What moves places from those given: each weight, from none to twice its share, or the rule (arithmetic, geometric, harmonic, minimum, Copeland's); with records also the other choices of <see cref="ProfileRankShift"/>.</param>
 public sealed record WeightStudy(
     string Name, UnitTable Table, ImmutableArray<decimal> Weights, SimulatedAcceptability Simulated, ExactAcceptability? Exact,
     ImmutableArray<WeightStability> Stability, CriticalChanges Critical, ImmutableArray<CriterionCorrelation> Correlations, RankShiftSensitivity? Sensitivity)
@@ -54,6 +54,19 @@ public sealed record WeightStudy(
     public static WeightStudy? Of(ProfileScores scores, string name, WeightSpread spread, AcceptabilityOptions options) =>
         TopLines.Of(scores) is { } lines ? Of(name, lines.Table, lines.Weights, spread, options) : null;
 
+    /// <summary>Studies a profile with the other choices of its maker; <c>null</c> as above.</summary>
+    /// <param name="scores">The scores by this profile.</param>
+    /// <param name="records">The records scored, in the same order.</param>
+    /// <param name="name">Name of the rules.</param>
+    /// <param name="spread">Which weights are sensible.</param>
+    /// <param name="options">Draws and seed.</param>
+    /// <param name="cancellation">Cancels the run.</param>
+    public static WeightStudy? Of(
+        ProfileScores scores, ImmutableArray<RecordDocument> records, string name, WeightSpread spread, AcceptabilityOptions options, CancellationToken cancellation = default) =>
+        Of(scores, name, spread, options) is { } study
+            ? study with { Sensitivity = ProfileRankShift.Of(records, scores.Profile, null, Sampling(options), cancellation) }
+            : null;
+
     /// <summary>Studies a table.</summary>
     /// <param name="name">Name of the rules.</param>
     /// <param name="table">Comparable values, more is better.</param>
@@ -79,7 +92,9 @@ public sealed record WeightStudy(
     {
         if (middles.Units.Length < 2 || middles.Rows.Any(row => row.Any(value => value.Low < 0m))) return null;
         var given = Ranks.Middles(Aggregation.Scores(middles, weights, Aggregate.WeightedArithmetic).Select(score => score.Low));
-        RankShiftInputs uncertain = new([.. weights.Select(weight => new Interval(0m, 2 * weight))], RankShiftInputs.UsualRules, []);
-        return RankShiftSensitivity.Of(middles, given, uncertain, new SobolOptions(SobolSamples, options.Seed));
+        RankShiftInputs uncertain = new([.. weights.Select(weight => new Interval(0m, 2 * weight))], RankShiftInputs.UsualRules, []) { TableRules = [ScoreRules.Copeland] };
+        return RankShiftSensitivity.Of(middles, given, uncertain, Sampling(options));
     }
+
+    static SobolOptions Sampling(AcceptabilityOptions options) => new(SobolSamples, options.Seed) { Threads = options.Threads ?? Environment.ProcessorCount };
 }

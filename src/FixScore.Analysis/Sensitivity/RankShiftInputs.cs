@@ -13,8 +13,11 @@ public sealed record TableChoice(string Name, ImmutableArray<Func<UnitTable, Uni
 /// <param name="Choices">Further choices, made in this order.</param>
 public sealed record RankShiftInputs(ImmutableArray<Interval> Weights, ImmutableArray<ScoreRule> Rules, ImmutableArray<TableChoice> Choices)
 {
-    /// <summary>The four rules of <see cref="ScoreRules"/>.</summary>
+    /// <summary>The four rules of <see cref="ScoreRules"/> that make points of the values of one unit.</summary>
     public static ImmutableArray<ScoreRule> UsualRules { get; } = [ScoreRules.Arithmetic, ScoreRules.Geometric, ScoreRules.Harmonic, ScoreRules.Minimum];
+
+    /// <summary>Further rules that look at all units at once, such as <see cref="ScoreRules.Copeland"/>; each as likely as one of <see cref="Rules"/>.</summary>
+    public ImmutableArray<TableRule> TableRules { get; init; } = [];
 
     /// <summary>How many inputs there are: weights, rule, further choices.</summary>
     public int Count => Weights.Length + 1 + Choices.Length;
@@ -25,6 +28,6 @@ public sealed record RankShiftInputs(ImmutableArray<Interval> Weights, Immutable
         if (table.Units.IsEmpty || table.Criteria.IsEmpty) throw new ArgumentException("There must be a unit and a criterion.", nameof(table));
         if (Weights.Length != table.Criteria.Length) throw new ArgumentException("Each criterion needs a weight.");
         if (Weights.Any(weight => weight.Low < 0m)) throw new ArgumentException("A weight can be below 0.");
-        if (Rules.IsEmpty || Choices.Any(choice => choice.Ways.IsEmpty)) throw new ArgumentException("A choice needs a way.");
+        if (Rules.IsEmpty && TableRules.IsEmpty || Choices.Any(choice => choice.Ways.IsEmpty)) throw new ArgumentException("A choice needs a way.");
     }
 }

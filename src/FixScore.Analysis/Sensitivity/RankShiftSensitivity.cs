@@ -8,11 +8,17 @@ namespace FixScore.Analysis.Sensitivity;
 /// assessment of composite indicators, J. R. Statist. Soc. A 168, 2005. The output is the mean over units of the distance
 /// between both ranks; level units have the middle rank. Of an open value its middle is taken. Immutable and thread safe.
 /// </remarks>
-/// <param name="Inputs">Names of the inputs: the criteria whose weights they are, then "rule", then the choices.</param>
+/// <param name="Inputs">The inputs: the criteria whose weights they are, then "rule", then the choices.</param>
 /// <param name="Indices">Mean and variance of the shift, and an index for each input.</param>
-public sealed record RankShiftSensitivity(ImmutableArray<string> Inputs, SobolIndices Indices)
+public sealed record RankShiftSensitivity(ImmutableArray<RankShiftInput> Inputs, SobolIndices Indices)
 {
     const int MostTables = 4096;
+
+    /// <summary>How often each record was scored to try its choices; 0 for a table.</summary>
+    public int RunsPerRecord { get; init; }
+
+    /// <summary>How the points of bands and levels were varied; <c>null</c> where they were not.</summary>
+    public BandVariation? Bands { get; init; }
 
     /// <summary>Estimates the indices.</summary>
     /// <param name="table">Comparable values before the choices are made.</param>
@@ -25,8 +31,13 @@ public sealed record RankShiftSensitivity(ImmutableArray<string> Inputs, SobolIn
         uncertain.Check(table.Checked());
         if (reference.Length != table.Units.Length) throw new ArgumentException("Each unit needs a reference rank.", nameof(reference));
         var model = new RankShiftModel(Tables(table, uncertain), [.. reference.Select(rank => (double)rank)], uncertain);
-        return new([.. table.Criteria, "rule", .. uncertain.Choices.Select(choice => choice.Name)], SobolIndices.Of(model.Shift, uncertain.Count, options));
+        return new(
+            [.. OfWeightsAndRule(table.Criteria, uncertain), .. uncertain.Choices.Select(choice => new RankShiftInput(choice.Name, InputKind.Table, choice.Ways.Length))],
+            SobolIndices.Of(model.Shift, uncertain.Count, options));
     }
+
+    internal static IEnumerable<RankShiftInput> OfWeightsAndRule(IEnumerable<string> criteria, RankShiftInputs uncertain) =>
+        criteria.Select(criterion => new RankShiftInput(criterion, InputKind.Weight, 0)).Append(new("rule", InputKind.Rule, uncertain.Rules.Length + uncertain.TableRules.Length));
 
     // The last choice varies fastest.
     static UnitTable[] Tables(UnitTable table, RankShiftInputs uncertain)

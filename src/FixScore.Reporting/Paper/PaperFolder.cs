@@ -19,6 +19,7 @@ public static class PaperFolder
         new("figures/places.svg", ComparisonFigures.Places(input.Comparison, input.Names)),
         .. input.Comparison.Profiles.Select((profile, index) =>
             new PaperFile($"figures/scores-{Slug(profile)}.svg", ComparisonFigures.Scores(input.Comparison, input.Names, index))),
+        .. input.Studies.Select(study => new PaperFile($"figures/acceptability-{Slug(study.Name)}.svg", StudyFigures.Acceptability(study, input.Names))),
     ];
 
     static IEnumerable<PaperFile> Forms(ResultTable table) =>

@@ -15,13 +15,14 @@ public sealed record PaperSource(string Name, ReadOnlyMemory<byte> Bytes, string
 /// <param name="Names">Names of the units in figures.</param>
 /// <param name="Records">Records, or the table, in the order compared.</param>
 /// <param name="Profiles">Profiles and their bases; empty for a table.</param>
+/// <param name="Studies">What weights do, for each set of rules that weighs: a figure for each.</param>
 /// <param name="More">Tables beside those of the comparison.</param>
 /// <param name="Methods">Sentences on what was done besides, such as draws and seed.</param>
 /// <param name="Command">The command that makes the folder again, run inside it.</param>
 /// <param name="Version">Version of the kernel.</param>
 public sealed record PaperInput(
     ProfileComparison Comparison, ImmutableArray<string> Names, ImmutableArray<PaperSource> Records, ImmutableArray<PaperSource> Profiles,
-    ImmutableArray<ResultTable> More, ImmutableArray<string> Methods, string Command, string Version);
+    ImmutableArray<WeightStudy> Studies, ImmutableArray<ResultTable> More, ImmutableArray<string> Methods, string Command, string Version);
 
 /// <summary>A file of the folder.</summary>
 /// <param name="Path">Its path inside, with <c>/</c>.</param>

@@ -7,9 +7,10 @@ namespace FixScore.Reporting.Tables;
 /// <summary>What weights do to a ranking, as tables. Stateless, so safe to use from any thread.</summary>
 public static class StudyTables
 {
-    /// <summary>Acceptability of places and stability of weights; none without a study.</summary>
+    /// <summary>Acceptability of places, stability of weights and, where it was studied, what moves places; none without a study.</summary>
     /// <param name="studies">A study for each set of rules that weighs.</param>
-    public static ImmutableArray<ResultTable> Of(ImmutableArray<WeightStudy> studies) => studies.IsEmpty ? [] : [Acceptability(studies), Stability(studies)];
+    public static ImmutableArray<ResultTable> Of(ImmutableArray<WeightStudy> studies) => studies.IsEmpty ? [] :
+        [Acceptability(studies), Stability(studies), .. studies.Any(study => study.Sensitivity is not null) ? [Sensitivity(studies)] : (ResultTable[])[]];
 
     static ResultTable Acceptability(ImmutableArray<WeightStudy> studies) => new("acceptability", "Share of weights that give a place",
         [
@@ -38,6 +39,23 @@ public static class StudyTables
             from weight in study.Stability
             select ImmutableArray.Create<Cell>(study.Name, study.Table.Criteria[weight.Criterion], Six(weight.Share),
                 Six(weight.Winner.Low), Six(weight.Winner.High), Six(weight.Order.Low), Six(weight.Order.High))]);
+
+    static ResultTable Sensitivity(ImmutableArray<WeightStudy> studies) => new("sensitivity", "What moves places: Sobol indices of the average shift in rank",
+        [
+            new("profile", ColumnKind.Text, "profile or rule"),
+            new("input", ColumnKind.Text, "the uncertain input; for a weight its criterion"),
+            new("kind", ColumnKind.Text, "weight, rule, bands, gates, unknown or readings"),
+            new("ways", ColumnKind.Count, "how many ways it has, each as likely; 0 where it is drawn from a range"),
+            new("first", ColumnKind.Number, "first-order index: share of the variance, alone, six decimals"),
+            new("firstError", ColumnKind.Number, "its standard error, six decimals"),
+            new("total", ColumnKind.Number, "total index: share of the variance, with others, six decimals"),
+            new("totalError", ColumnKind.Number, "its standard error, six decimals"),
+        ],
+        [.. from study in studies
+            where study.Sensitivity is not null
+            from input in study.Sensitivity!.Inputs.Zip(study.Sensitivity.Indices.Inputs)
+            select ImmutableArray.Create<Cell>(study.Name, input.First.Name, Word.Of(input.First.Kind), input.First.Ways,
+                Six(input.Second.First), Six(input.Second.FirstError), Six(input.Second.Total), Six(input.Second.TotalError))]);
 
     static decimal Six(Fraction value) => Six(value.ToDouble());
 

@@ -14,7 +14,7 @@ public sealed class RankShiftTests
     {
         // Means 0.5 and 0.4; geometric 0.3 and 0.4, harmonic 0.18 and 0.4, minimum 0.1 and 0.4: only the first keeps the order.
         var shift = RankShiftSensitivity.Of(Two, [1, 2], new([1m, 1m], RankShiftInputs.UsualRules, []), Some);
-        Support.Equal(["1", "2", "rule"], shift.Inputs);
+        Support.Equal([new("1", InputKind.Weight, 0), new("2", InputKind.Weight, 0), new("rule", InputKind.Rule, 4)], shift.Inputs);
         Support.Near(0.75, shift.Indices.Mean, 0.03);
         Assert.Equal((default, default), (shift.Indices.Inputs[0], shift.Indices.Inputs[1]));
         Support.Near(1, shift.Indices.Inputs[2].First, 0.08);
@@ -56,6 +56,27 @@ public sealed class RankShiftTests
         Support.Near(2, ScoreRules.Geometric(values, [1, 1]), 1e-12);
         Support.Near(1.6, ScoreRules.Harmonic(values, [1, 1]), 1e-12);
         Assert.All(RankShiftInputs.UsualRules, rule => Assert.Equal((0.0, 0.0), (rule([0, 0], [1, 1]), rule(values, [0, 0]))));
+    }
+
+    // By hand: A. H. Copeland's points, units beaten less units lost to; the same from exact supports.
+    [Fact]
+    public void Outranking_counts_the_units_beaten_less_those_lost_to()
+    {
+        var table = Support.Table([3, 1, 1], [2, 2, 2], [1, 3, 1], [1, 3, 1]);
+        var scores = new double[4];
+        ScoreRules.Copeland([.. table.Rows.Select(row => row.Select(value => (double)value.Low).ToArray())], [2, 1, 1], scores);
+        // The second beats both last ones (3 to 1), the first is level with it (2 to 2) and beats them (2 to 1).
+        Assert.Equal([2, 2, -2, -2], scores);
+        Assert.Equal(FixScore.Analysis.Aggregating.SupportMatrix.Of(table, [2, 1, 1]).Copeland().Select(points => (double)points), scores);
+    }
+
+    [Fact]
+    public void An_outranking_counts_among_the_rules()
+    {
+        // 0.9 and 0.1 against 0.4 and 0.4: level when both weigh the same, so that both share the first place.
+        var shift = RankShiftSensitivity.Of(Two, [1, 2], new([1m, 1m], [ScoreRules.Arithmetic], []) { TableRules = [ScoreRules.Copeland] }, Some);
+        Assert.Equal(new RankShiftInput("rule", InputKind.Rule, 2), shift.Inputs[2]);
+        Support.Near(0.25, shift.Indices.Mean, 0.02);
     }
 
     [Fact]

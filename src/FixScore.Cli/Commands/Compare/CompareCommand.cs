@@ -5,6 +5,7 @@ using FixScore.Analysis.Weights.Acceptability;
 using FixScore.Cli.Files;
 using FixScore.Cli.Installed;
 using FixScore.Cli.Terminal;
+using FixScore.Reporting.Figures;
 using FixScore.Reporting.Paper;
 using FixScore.Reporting.Tables;
 
@@ -27,22 +28,27 @@ sealed class CompareCommand : AppCommand
     readonly Option<int> draws = WholeNumberOption.Of("--draws", "How many sets of weights are drawn.", 10_000);
     readonly Option<int> seed = WholeNumberOption.Of("--seed", "Seed of the draws.", 1);
     readonly Option<string?> paper = new("--paper") { Description = "Write a folder for a paper: tables, figures, methods, sources, and the command that makes it again.", HelpName = "DIR" };
+    readonly Option<string?> svg = new("--svg") { Description = "Write a picture of the places: a column for each profile or rule, a line for each device.", HelpName = "FILE" };
 
     public CompareCommand() : base("compare", "Says how much a ranking depends on the rules.",
         "compare slate-2.json slate-3.json --profile owner-first --profile workshop-first", "compare --table bidders.csv --scale extremes --json")
     {
         Add(records);
-        foreach (var option in (Option[])[profileNames, assessors, table, scale, rule, spread, draws, seed, paper]) Add(option);
+        foreach (var option in (Option[])[profileNames, assessors, table, scale, rule, spread, draws, seed, paper, svg]) Add(option);
         profileNames.CompletionSources.Add(_ => Installation.ProfileNames);
     }
 
     public override int Run(CommandSession session)
     {
+        var picture = session.Parsed.GetValue(svg);
+        if (session.Parsed.GetValue(assessors) && picture is not null) throw new UsageException("--assessors compares one ranking with nothing: there are no places for --svg to draw.");
         if (session.Parsed.GetValue(assessors)) return new ComparedAssessors(session).Run(session.Parsed.GetValue(records)!, session.Parsed.GetValue(profileNames) ?? []);
         var compared = session.Parsed.GetValue(table) is { } path ? OfTable(session, path) : new ComparedRecords(session, session.Parsed.GetValue(spread), Draws(session)).Of(session.Parsed.GetValue(records)!, session.Parsed.GetValue(profileNames) ?? []);
         if (compared is null) return ExitCode.InvalidInput;
+        if (picture is not null && compared.Result.Profiles.Length < 2) throw new UsageException($"--svg draws lines from one {compared.What} to the next, and there is only one.");
         if (session.AsJson) session.Write(null, CompareJson.Of(compared, Draws(session)));
         else new CompareView(session.Canvas, session.Culture).Show(compared, Draws(session));
+        if (picture is not null) OutputFile.Write(picture, ComparisonFigures.Places(compared.Result, compared.Names));
         if (session.Parsed.GetValue(paper) is { } folder) WritePaper(session, compared, folder);
         return ExitCode.Done;
     }
@@ -51,10 +57,13 @@ sealed class CompareCommand : AppCommand
     {
         var files = PaperFolder.Of(new(
             compared.Result, compared.Names, compared.Records, [.. compared.Profiles, .. compared.Bases],
-            StudyTables.Of(compared.Studies), StudyText.Methods(compared.Studies, session.Parsed.GetValue(spread), Draws(session)), Command(session, compared), Scorer.KernelVersion));
+            compared.Studies, [.. StudyTables.Of(compared.Studies), .. UncertaintyTables.Of(Scores(compared))], StudyText.Methods(compared.Studies, session.Parsed.GetValue(spread), Draws(session)), Command(session, compared), Scorer.KernelVersion));
         OutputFolder.Write(folder, files);
         if (!session.AsJson) session.Canvas.Line($"{files.Length} files written to {folder}; METHODS.md says how to make them again.");
     }
+
+    static ImmutableArray<UncertainScore> Scores(Compared compared) =>
+        [.. compared.Spreads.Select(spread => new UncertainScore(compared.Result.Devices[spread.Device], compared.Result.Profiles[spread.Profile], spread.Uncertainty))];
 
     AcceptabilityOptions Draws(CommandSession session) => new(session.Parsed.GetValue(draws), session.Parsed.GetValue(seed));
 

@@ -31,7 +31,7 @@ sealed class ComparedRecords(CommandSession session, WeightSpread spread, Accept
         var result = ProfileComparison.Of(scores);
         return new(
             [.. documents.Select(document => $"{document.Record.Device.Maker} {document.Record.Device.Model}")], "profile", result,
-            [.. scores.Select((each, index) => WeightStudy.Of(each, result.Profiles[index], spread, options)).OfType<WeightStudy>()],
+            [.. scores.Select((each, index) => WeightStudy.Of(each, documents, result.Profiles[index], spread, options, session.Cancellation)).OfType<WeightStudy>()],
             [.. from profile in Enumerable.Range(0, scores.Length)
                 from device in Enumerable.Range(0, documents.Length)
                 select new Spread(device, profile, ScoreUncertainty.Of(documents[device], scores[profile].Profile, Math.Min(options.Draws, MostDraws), options.Seed, session.Cancellation))],

@@ -43,9 +43,13 @@ static class StudyJson
         {
             json.WriteStartObject();
             json.WriteString("profile", study.Name);
-            json.WriteString("input", input);
+            json.WriteString("input", input.Name);
+            json.WriteString("kind", Word.Of(input.Kind));
+            json.WriteNumber("ways", input.Ways);
             json.WriteNumber("first", index.First);
+            json.WriteNumber("firstError", index.FirstError);
             json.WriteNumber("total", index.Total);
+            json.WriteNumber("totalError", index.TotalError);
             json.WriteEndObject();
         }
     }
