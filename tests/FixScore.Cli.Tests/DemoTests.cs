@@ -26,7 +26,7 @@ public sealed class DemoTests
             ["brindlewick-pane-10.bench-balanced.score.json", "brindlewick-pane-10.bench-limiting.score.json", "brindlewick-pane-10.json",
              "larkfield-slate-2.bench-balanced.score.json", "larkfield-slate-2.bench-limiting.score.json", "larkfield-slate-2.json",
              "larkfield-slate-3.bench-balanced.score.json", "larkfield-slate-3.bench-limiting.score.json", "larkfield-slate-3.json",
-             "ostravane-plinth-11.bench-balanced.score.json", "ostravane-plinth-11.bench-limiting.score.json", "ostravane-plinth-11.json", "report.html"],
+             "ostravane-plinth-11.bench-balanced.score.json", "ostravane-plinth-11.bench-limiting.score.json", "ostravane-plinth-11.json", "ranking.svg", "report.html", "routes.svg"],
             folder.Files);
     }
 

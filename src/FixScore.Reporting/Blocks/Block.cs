@@ -52,6 +52,9 @@ sealed record Picture(Markup Svg, string InWords, string Caption) : Block
     /// <summary>The same as a table, for forms without drawings; its words stand for it where there is none.</summary>
     public Grid? AsTable { get; init; }
 
+    /// <summary>Whether what it shows is told beside it, so that forms without drawings leave it out.</summary>
+    public bool IsToldBeside { get; init; }
+
     /// <summary>Whether it is wider than a phone and scrolls sideways there, instead of being scaled until nobody can read it.</summary>
     public bool IsWide { get; init; }
 }

@@ -16,7 +16,7 @@ static class HtmlForm
     static Markup Of(Block block, int level) => block switch
     {
         Section section => Of(section, level),
-        Prose prose => Markup.Classed("p", Word.Of(prose.Tone), [Lead(prose.Tone), prose.Text]),
+        Prose prose => Markup.Element("p", Attributes(prose.Tone == Tone.Plain ? "" : Word.Of(prose.Tone)), [Lead(prose.Tone), prose.Text]),
         Items items => Of(items),
         Grid grid => Of(grid),
         Picture picture => Of(picture),
@@ -46,7 +46,12 @@ static class HtmlForm
     };
 
     static Markup Of(Items items) => items.Entries.IsEmpty ? Markup.Nothing
-        : Markup.Element("ul", [.. items.Entries.Select(item => Markup.Classed("li", $"{Word.Of(item.Tone)} deep-{Text(item.Level)}", [Label(item), item.Text]))]);
+        : Markup.Element("ul", [.. items.Entries.Select(item => Markup.Element("li", Attributes(Class(item)), [Label(item), item.Text]))]);
+
+    // What is usual needs no class: a page has thousands of items and cells.
+    static string Class(Item item) => string.Join(' ', [.. item.Tone == Tone.Plain ? (string[])[] : [Word.Of(item.Tone)], .. item.Level == 0 ? (string[])[] : [$"deep-{Text(item.Level)}"]]);
+
+    static (string, string)[] Attributes(string cssClass, params (string, string)[] others) => cssClass.Length > 0 ? [.. others, ("class", cssClass)] : others;
 
     static Markup Label(Item item) => item.Label.Length > 0 ? Markup.Element("b", [$"{item.Label}: "]) : Lead(item.Tone);
 
@@ -57,22 +62,22 @@ static class HtmlForm
             Markup.Element("tbody", [.. grid.Rows.Select(row => Markup.Element("tr", [.. row.Select((cell, index) => Of(cell, grid.Columns[index], isFirst: index == 0))]))])])]);
 
     static Markup Head(GridColumn column) => column.Title.Length == 0
-        ? Markup.Classed("td", Class(column), [""])
-        : Markup.Element("th", [("scope", "col"), ("class", Class(column))], [column.Title]);
+        ? Markup.Element("td", Attributes(Class(column)), [""])
+        : Markup.Element("th", Attributes(Class(column), ("scope", "col")), [column.Title]);
 
-    static string Class(GridColumn column) => Word.Of(column.Kind) + (column.IsExtra ? " extra" : "");
+    static string Class(GridColumn column) => $"{(column.Kind == GridKind.Text ? "" : Word.Of(column.Kind))}{(column.IsExtra ? " extra" : "")}".Trim();
 
     static Markup Of(GridCell cell, GridColumn column, bool isFirst)
     {
         Markup content = column.Kind == GridKind.Code ? Markup.Element("code", [cell.Text]) : cell.Text;
         if (column.Kind is GridKind.Bar or GridKind.Span) content = Drawn(cell.Extent, column.Kind);
         return isFirst
-            ? Markup.Element("th", [("scope", "row"), ("class", $"depth-{Text(Math.Min(cell.Depth, DeepestRow))}")], [content])
-            : Markup.Classed("td", Class(column), [content]);
+            ? Markup.Element("th", Attributes(cell.Depth == 0 ? "" : $"depth-{Text(Math.Min(cell.Depth, DeepestRow))}", ("scope", "row")), [content])
+            : Markup.Element("td", Attributes(Class(column)), [content]);
     }
 
     static Markup Drawn(Extent? extent, GridKind kind) => extent is not { } drawn ? Markup.Nothing
-        : kind == GridKind.Bar ? IntervalBar.Small(drawn.Value, drawn.Scale) : SpanBar.Of(drawn);
+        : kind == GridKind.Bar ? SmallBar.Of(drawn) : SpanBar.Of(drawn);
 
     static Markup Of(Picture picture) => Markup.Element("figure", [
         Markup.Element("div", picture.IsWide ? [("class", "scroll"), ("tabindex", "0"), ("role", "region"), ("aria-label", picture.InWords)] : [], [picture.Svg]),

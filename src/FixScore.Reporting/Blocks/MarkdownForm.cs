@@ -28,6 +28,7 @@ static partial class MarkdownForm
         Prose prose => $"{Lead(prose.Tone)}{Escaped(prose.Text)}\n",
         Items items => string.Concat(items.Entries.Select(item => $"{new string(' ', 2 * item.Level)}- {Label(item)}{Escaped(item.Text)}\n")),
         Grid grid => Of(grid),
+        Picture { IsToldBeside: true } => "",
         Picture { AsTable: { } table } => Of(table),
         Picture picture => $"{Escaped(picture.InWords)}\n",
         Verbatim verbatim => $"{string.Concat(verbatim.Text.Split('\n').Select(line => $"    {line}\n"))}",

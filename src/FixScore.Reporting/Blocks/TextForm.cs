@@ -34,6 +34,7 @@ static class TextForm
         Prose prose => [new Text(Lead(prose.Tone) + PlainText.Of(prose.Text))],
         Items items => items.Entries.IsEmpty ? [] : [new Rows(items.Entries.Select(Of))],
         Grid grid => TextTable.Of(grid, width),
+        Picture { IsToldBeside: true } => [],
         Picture { AsTable: { } table } => TextTable.Of(table, width),
         Picture picture => [new Text(PlainText.Of(picture.InWords))],
         Verbatim verbatim => [new Rows(verbatim.Text.Split('\n').SelectMany(line => Continued(PlainText.Of(line), width)).Select(line => new Text(line)))],

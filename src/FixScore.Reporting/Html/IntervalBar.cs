@@ -10,12 +10,7 @@ static class IntervalBar
     public static Markup Hatching => new(
         """<svg class="defs" width="0" height="0" aria-hidden="true"><defs><pattern id="open" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><rect class="stripe" width="2" height="5"></rect></pattern></defs></svg>""" + "\n");
 
-    /// <summary>One interval as a small bar of its own.</summary>
-    public static Markup Small(Interval value, Scale scale) => Markup.Element("svg",
-        [("class", "bar"), ("width", "100%"), ("height", "12"), ("aria-hidden", "true")],
-        [Shape("rect", "track", ("x", "0"), ("y", "0"), ("width", "100%"), ("height", "12")), Bar(value, scale, 0, 12)]);
-
-    /// <summary>The bar itself, for larger drawings.</summary>
+    /// <summary>One interval as a bar with its ends marked.</summary>
     public static Markup Bar(Interval value, Scale scale, int top, int height)
     {
         var (low, high) = (Share(value.Low, scale), Share(value.High, scale));

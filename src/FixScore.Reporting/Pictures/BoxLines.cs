@@ -50,7 +50,7 @@ static class BoxLines
 
     public static int WordAt(int x) => x + HazardSigns.Size + 5;
 
-    static int Width(Hazard hazard) => WordAt(0) + TextRoom.Of(SheetTerms.Plainly(hazard), Measures.SmallSize);
+    static int Width(Hazard hazard) => WordAt(0) + TextRoom.Of(RecordTerms.Plainly(hazard), Measures.SmallSize);
 
     static IEnumerable<BoxLine> Rides(Part part, Func<string, string> nameOf) =>
         part.On is null ? [] : [new(TextRoom.Fit($"on {nameOf(part.On)}", Room, Measures.SmallSize), [])];

@@ -12,7 +12,7 @@ sealed class DrawnJoints
 
     readonly ImmutableArray<Joint> counted;
 
-    public DrawnJoints(TeardownRecord record, ImmutableArray<Part> parts, SheetTerms terms)
+    public DrawnJoints(TeardownRecord record, ImmutableArray<Part> parts, RecordTerms terms)
     {
         var drawn = parts.Select(part => part.Id).ToHashSet(StringComparer.Ordinal);
         var folds = record.Parts.Count > parts.Length;
@@ -31,12 +31,12 @@ sealed class DrawnJoints
 
     public int CountedAt(string part) => counted.Count(joint => joint.Joins.Contains(part));
 
-    static PictureJoint Line(ImmutableArray<Joint> joints, HashSet<string> drawn, SheetTerms terms) =>
+    static PictureJoint Line(ImmutableArray<Joint> joints, HashSet<string> drawn, RecordTerms terms) =>
         new(Words(joints, terms), [.. joints.Select(joint => joint.Id)], JointForms.Of(joints[0].Kind), Ends(joints[0], drawn));
 
-    static string Words(ImmutableArray<Joint> joints, SheetTerms terms)
+    static string Words(ImmutableArray<Joint> joints, RecordTerms terms)
     {
-        var words = joints.Length == 1 ? terms.JointWords(joints[0]) : $"{terms.Number(joints.Length)} joints: {SheetTerms.Plainly(joints[0].Kind)}";
+        var words = joints.Length == 1 ? terms.JointWords(joints[0]) : $"{terms.Number(joints.Length)} joints: {RecordTerms.Plainly(joints[0].Kind)}";
         return joints[0].Integral ? words + ", for good" : words;
     }
 

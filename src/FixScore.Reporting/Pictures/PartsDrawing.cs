@@ -28,6 +28,6 @@ static class PartsDrawing
     public static Markup Hazards(BoxLine line, int x, int y) => Markup.Join(BoxLines.Placed(line.Hazards, x).SelectMany(each => new[]
     {
         HazardSigns.At(each.Hazard, each.X, y - 11),
-        Pen.Words("route-hazard", BoxLines.WordAt(each.X), y, SheetTerms.Plainly(each.Hazard)),
+        Pen.Words("route-hazard", BoxLines.WordAt(each.X), y, RecordTerms.Plainly(each.Hazard)),
     }));
 }

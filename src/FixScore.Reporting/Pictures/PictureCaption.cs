@@ -16,14 +16,15 @@ sealed class PictureCaption
     readonly RouteWording wording;
     readonly int width;
 
-    public PictureCaption(PictureScene scene, RouteWording wording, int top, int width)
+    public PictureCaption(PictureScene scene, RouteWording wording, int top, int width, bool isAlone)
     {
         (this.scene, this.wording, this.width) = (scene, wording, width);
         Bottom = top + 14;
-        Section("Routes", scene.Targets.Select(Route));
+        // A page tells routes and cautions beside the picture.
+        if (isAlone) Section("Routes", scene.Targets.Select(Route));
         Section("Lines of joints", scene.Joints.Select(joint => joint.Form).Distinct().Order().Select(Form));
         Section("What the picture leaves open", scene.Notes.Select(Note));
-        Section("Before anyone opens a device", SafetyText.For([scene.Record]).Select(Note));
+        if (isAlone) Section("Before anyone opens a device", SafetyText.For([scene.Record]).Select(Note));
     }
 
     public int Bottom { get; private set; }

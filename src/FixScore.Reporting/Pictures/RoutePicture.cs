@@ -29,20 +29,20 @@ public static class RoutePicture
     /// <param name="culture">How numbers are written.</param>
     /// <exception cref="InvalidOperationException">No part of the record has such an id.</exception>
     public static string Svg(TeardownCase source, RouteQuery query, CultureInfo culture) =>
-        Of(source, query, culture, Markup.Element("style", [new Markup($"\n{Resource("scheme.css")}{Resource("route.css")}")])).Html;
+        Of(source, query, culture, isAlone: true, Markup.Element("style", [new Markup($"\n{Resource("scheme.css")}{Resource("route.css")}")])).Html;
 
     /// <summary>The picture to embed in a page that has <see cref="Style"/> and sets the variables of colour.</summary>
-    internal static Markup Of(TeardownCase source, RouteQuery query, CultureInfo culture) => Of(source, query, culture, Markup.Nothing);
+    internal static Markup Of(TeardownCase source, RouteQuery query, CultureInfo culture) => Of(source, query, culture, isAlone: false, Markup.Nothing);
 
     /// <summary>The rules of style that the picture needs, for the page that embeds it.</summary>
     internal static string Style => Resource("route.css");
 
-    static Markup Of(TeardownCase source, RouteQuery query, CultureInfo culture, Markup style)
+    static Markup Of(TeardownCase source, RouteQuery query, CultureInfo culture, bool isAlone, Markup style)
     {
         var (scene, shown, wording) = (new SceneBuilder(source, query, culture).Build(), new Shown(culture), new RouteWording(source.Record, culture));
         var layout = new PictureLayout(scene, PictureHead.Bottom(Measures.LeastWidth));
-        var caption = new PictureCaption(scene, wording, layout.Bottom, Math.Min(layout.Width, Measures.LeastWidth));
-        var title = $"How it comes apart: {new SheetTerms(source.Record, culture).Device}";
+        var caption = new PictureCaption(scene, wording, layout.Bottom, Math.Min(layout.Width, Measures.LeastWidth), isAlone);
+        var title = $"How it comes apart: {new RecordTerms(source.Record, culture).Device}";
         var (width, height) = (layout.Width, caption.Bottom + Measures.Margin);
         return Markup.Element("svg",
             [("xmlns", "http://www.w3.org/2000/svg"), ("class", "route-picture"), ("role", "img"), ("viewBox", $"0 0 {Pen.Text(width)} {Pen.Text(height)}"), ("width", Pen.Text(width)), ("height", Pen.Text(height))],

@@ -11,7 +11,7 @@ sealed class RouteWording(TeardownRecord record, CultureInfo culture)
 {
     const int SecondsInAMinute = 60;
 
-    readonly SheetTerms terms = new(record, culture);
+    readonly RecordTerms terms = new(record, culture);
     readonly Shown shown = new(culture);
 
     public string Title(RouteTarget target) => $"To {terms.Part(target.Part.Id)}";
@@ -36,12 +36,12 @@ sealed class RouteWording(TeardownRecord record, CultureInfo culture)
             .Concat(touched.Operations.SelectMany(operation => operation.Hazards)).Distinct().Order()];
     }
 
-    string Why(Route route) => route.Why is { } why ? SheetTerms.Sentence(why.ToString(culture)) : "no reason is known.";
+    string Why(Route route) => route.Why is { } why ? RecordTerms.Sentence(why.ToString(culture)) : "no reason is known.";
 
     string Tools(Way way)
     {
         var unknown = way.Stops.Any(stop => !stop.Tools.IsRecorded) ? ["tools of some operations not recorded"] : Array.Empty<string>();
-        string[] all = [.. way.Tools.Select(id => SheetTerms.Name(record.Tools.First(tool => tool.Id == id).Name)), .. unknown];
+        string[] all = [.. way.Tools.Select(id => RecordTerms.Name(record.Tools.First(tool => tool.Id == id).Name)), .. unknown];
         return all.Length == 0 ? "by hand" : $"with {string.Join(", ", all)}";
     }
 
@@ -49,7 +49,7 @@ sealed class RouteWording(TeardownRecord record, CultureInfo culture)
     {
         var undone = stop.Undone.IsEmpty ? "" : $" ({string.Join(", ", record.Joints.Where(joint => stop.Undone.Contains(joint.Id)).Select(terms.JointWords))})";
         var taken = stop.Taken.IsEmpty ? "" : $", {(stop.Operation.Removes.IsEmpty ? "aside" : "out")}: {string.Join(", ", stop.Taken)}";
-        return $"{SheetTerms.Plainly(stop.Operation.Action)}{undone}{taken}";
+        return $"{RecordTerms.Plainly(stop.Operation.Action)}{undone}{taken}";
     }
 
     // Minutes with one decimal; what is shorter than a minute stays in seconds.

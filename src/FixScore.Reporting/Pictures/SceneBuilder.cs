@@ -12,7 +12,7 @@ sealed class SceneBuilder(TeardownCase source, RouteQuery query, CultureInfo cul
     /// <summary>The most routes that are drawn side by side; further ones are told below the picture.</summary>
     const int MostRoutes = 16;
 
-    readonly SheetTerms terms = new(source.Record, culture);
+    readonly RecordTerms terms = new(source.Record, culture);
 
     public PictureScene Build()
     {

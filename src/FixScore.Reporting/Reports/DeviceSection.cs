@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using FixScore.Disassembly;
 using FixScore.Records;
 using FixScore.Reporting.Blocks;
+using FixScore.Reporting.Pictures;
 
 namespace FixScore.Reporting.Reports;
 
@@ -34,7 +36,7 @@ sealed class DeviceSection(CultureInfo culture, CancellationToken cancellation)
 
     IEnumerable<Section> Opening(TeardownCase source, Gists gists) =>
     [
-        Folded(new RoutesSection(culture).Of(source), gists.Routes()),
+        Folded(new RoutesSection(culture).Of(source, Drawn(source)), gists.Routes()),
         Folded(new ScrewsSection(culture).Of(source), gists.Screws()),
         Folded(new AdhesivesSection(culture).Of(source), ""),
         Folded(new ReassemblySection(culture).Of(source), ""),
@@ -48,6 +50,9 @@ sealed class DeviceSection(CultureInfo culture, CancellationToken cancellation)
         Folded(new SparesSection(culture).Of(source), gists.Spares()),
         .. requirements.IsEmpty ? [] : (Section[])[Folded(new RequirementsSection(culture).Of(source.Record, requirements[0].Date, [.. requirements.Select(each => (each.Set, each.Findings))]), gists.Requirements(requirements.SelectMany(each => each.Findings)))],
     ];
+
+    Picture? Drawn(TeardownCase source) => source.Record.Operations.Count == 0 ? null
+        : new(RoutePicture.Of(source, new RouteQuery([]), culture), "The device in layers, and the routes to its priority parts", "") { IsWide = true, IsToldBeside = true };
 
     static Section Folded(Section section, string gist) => Unnamed(section) with { IsFolded = true, Gist = gist };
 

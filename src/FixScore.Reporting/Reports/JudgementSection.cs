@@ -48,10 +48,10 @@ sealed class JudgementSection(CultureInfo culture)
     Section Criteria(Judgement judgement) => new("Criterion by criterion", [.. Grouped(notes.Criteria(judgement)).Select(group => Criterion(judgement, group))])
     {
         IsFolded = true,
-        Gist = string.Create(CultureInfo.InvariantCulture, $"{judgement.Criteria.Count()} criteria with observations, rules, points and evidence"),
+        Gist = string.Create(CultureInfo.InvariantCulture, $"{judgement.Criteria.Count()} criteria with observations, points and evidence"),
     };
 
-    static Section Criterion(Judgement judgement, ImmutableArray<NoteLine> group) => new(group[0].Text, [new Items(Items(group.Skip(1)))]);
+    static Section Criterion(Judgement judgement, ImmutableArray<NoteLine> group) => new(group[0].Text, [new Items(Items(group.Skip(1).Where(line => line.Kind != NoteKind.Rule)))]);
 
     // A heading without indent begins the next criterion.
     static IEnumerable<ImmutableArray<NoteLine>> Grouped(ImmutableArray<NoteLine> lines)
@@ -71,5 +71,5 @@ sealed class JudgementSection(CultureInfo culture)
         _ => Tone.Plain,
     };
 
-    static string Label(NoteKind kind) => kind switch { NoteKind.Missing => "Would narrow it", NoteKind.Rule => "Rule", _ => "" };
+    static string Label(NoteKind kind) => kind switch { NoteKind.Missing => "Would narrow it", _ => "" };
 }

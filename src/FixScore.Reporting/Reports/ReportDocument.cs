@@ -27,6 +27,7 @@ sealed record ReportDocument(string Title, ImmutableArray<Block> Blocks)
             .. new SpreadSection(culture).Of(input),
             .. new GenerationSection(culture).Of(input),
             CautionSection.Of(input),
+            new RulesSection(culture).Of(input),
             new ReproductionSection(culture).Of(input),
         ]);
     }

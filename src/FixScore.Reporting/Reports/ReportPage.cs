@@ -1,13 +1,14 @@
 using System.Text;
 using FixScore.Reporting.Blocks;
 using FixScore.Reporting.Html;
+using FixScore.Reporting.Pictures;
 
 namespace FixScore.Reporting.Reports;
 
 /// <summary>The report as one self-contained page.</summary>
 static class ReportPage
 {
-    public static byte[] Render(ReportDocument document) => Encoding.UTF8.GetBytes(HtmlPage.Of(document.Title, [HtmlPage.Style("report.css")], Markup.Join(
+    public static byte[] Render(ReportDocument document) => Encoding.UTF8.GetBytes(HtmlPage.Of(document.Title, [HtmlPage.Style("report.css"), RoutePicture.Style], Markup.Join(
         IntervalBar.Hatching,
         Markup.Element("header", [Markup.Element("h1", [document.Title])]),
         Contents(document),

@@ -1,7 +1,11 @@
 using System.Collections.Immutable;
+using System.Text;
 using FixScore.Analysis.Comparing;
 using FixScore.Cli.Files;
 using FixScore.Cli.Installed;
+using FixScore.Reporting;
+using FixScore.Reporting.Cards;
+using FixScore.Reporting.Pictures;
 using FixScore.Reporting.Reports;
 
 namespace FixScore.Cli.Commands.Demo;
@@ -55,6 +59,8 @@ sealed class DemoCommand : AppCommand
         OutputFile.MakeFolder(folder);
         void Put(string name, byte[] bytes) => session.Write(Path.Combine(folder, name), bytes);
         Put(DemoView.PageName, FixScore.Reporting.Reports.Report.Html(input, session.Culture, session.Cancellation));
+        Put(DemoView.RankingName, Encoding.UTF8.GetBytes(Card.Svg(Placing.Of(input.Judgements.Where(each => each.Score.Profile == input.Judgements[0].Score.Profile)), CardShape.Wide, session.Culture)));
+        Put(DemoView.RoutesName, Encoding.UTF8.GetBytes(RoutePicture.Svg(new RecordCase(input.Generations[0].New, session.Cancellation), session.Culture)));
         foreach (var (name, text) in records) Put(name, text);
         foreach (var each in input.Judgements) Put(DemoView.ScoreName(each), each.Score.ToJson());
     }

@@ -15,6 +15,8 @@ sealed class DemoView(CommandSession session)
         + "The district asks which one it can keep running. Makers, models and records are invented.";
 
     public const string PageName = "report.html";
+    public const string RankingName = "ranking.svg";
+    public const string RoutesName = "routes.svg";
 
     readonly Canvas canvas = session.Canvas;
 
@@ -54,6 +56,8 @@ sealed class DemoView(CommandSession session)
         canvas.Heading($"Written to {folder}");
         canvas.Terms([
             (PageName, "the report: open it in a browser"),
+            (RankingName, "the ranking as a picture"),
+            (RoutesName, "how the winner comes apart"),
             ("*.score.json", $"{session.Shown.Number(judgements.Length)} score documents, one for each record and profile"),
             ("*.json", $"the {session.Shown.Number(judgements.Select(each => each.Record.Id).Distinct().Count())} records")]);
         canvas.Line();

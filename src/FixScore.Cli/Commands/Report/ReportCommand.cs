@@ -4,6 +4,7 @@ using System.Text;
 using FixScore.Analysis.Comparing;
 using FixScore.Cli.Installed;
 using FixScore.Cli.Terminal;
+using FixScore.Reporting.Cards;
 using FixScore.Reporting.Reports;
 
 namespace FixScore.Cli.Commands.Report;
@@ -21,6 +22,7 @@ sealed class ReportCommand : AppCommand
     readonly Option<string[]> generations = new("--generation") { Description = "Two ids of records, last year's model and this one, to be set side by side. Can be given several times.", HelpName = "OLD NEW", Arity = new ArgumentArity(2, 2), AllowMultipleArgumentsPerToken = true };
     readonly Option<string?> tables = new("--tables") { Description = "Also write the tables to this folder, as CSV and LaTeX.", HelpName = "DIR" };
     readonly Option<string?> card = new("--card") { Description = "Also write cards for a video or a post to this folder: wide and square, SVG and PNG.", HelpName = "DIR" };
+    readonly Option<CardScheme> scheme = WordOption.Of<CardScheme>("--scheme", "Whether cards are light or dark; a page is both.");
     readonly Option<int> draws = WholeNumberOption.Of("--draws", "How many sets of weights are drawn.", 10_000);
     readonly Option<int> seed = WholeNumberOption.Of("--seed", "Seed of the draws.", 1);
 
@@ -28,12 +30,12 @@ sealed class ReportCommand : AppCommand
         "report slate-3.json --out slate-3.html", "report slate-2.json slate-3.json --profile bench-balanced --profile bench-limiting --generation slate-2 slate-3 --out tender.md")
     {
         Add(records);
-        foreach (var option in (Option[])[profileNames, @out, title, generations, tables, card, draws, seed]) Add(option);
+        foreach (var option in (Option[])[profileNames, @out, title, generations, tables, card, scheme, draws, seed]) Add(option);
         profileNames.CompletionSources.Add(_ => Installation.ProfileNames);
     }
 
     public override int Run(CommandSession session) => Input(session) is { } input ? new WrittenReport(session).Write(
-        input, session.Parsed.GetValue(@out), session.Parsed.GetValue(tables), session.Parsed.GetValue(card)) : ExitCode.InvalidInput;
+        input, session.Parsed.GetValue(@out), session.Parsed.GetValue(tables), session.Parsed.GetValue(card), session.Parsed.GetValue(scheme)) : ExitCode.InvalidInput;
 
     ReportInput? Input(CommandSession session)
     {

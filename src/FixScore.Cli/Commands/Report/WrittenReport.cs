@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using FixScore.Cli.Files;
+using FixScore.Reporting.Cards;
 using FixScore.Reporting.Paper;
 using FixScore.Reporting.Reports;
 using FixScore.Reporting.Tables;
@@ -15,12 +16,13 @@ sealed class WrittenReport(CommandSession session)
 {
     const int Columns = 80;
 
-    public int Write(ReportInput input, string? path, string? tables, string? cards)
+    public int Write(ReportInput input, string? path, string? tables, string? cards, CardScheme scheme)
     {
         if (session.AsJson) session.Write(null, JsonOutput.List(input.Judgements.Select(each => each.Score.ToJson())));
         else if (path is null) session.Write(null, Text(input, unfolded: false));
         if (path is not null) session.Write(path, Rendered(input, path));
         if (tables is not null) OutputFolder.Write(tables, Tables(input));
+        if (cards is not null) OutputFolder.Write(cards, WrittenCards.Of(input, scheme, session.Culture));
         if (!session.AsJson) Say(path, tables, cards);
         return ExitCode.Done;
     }
