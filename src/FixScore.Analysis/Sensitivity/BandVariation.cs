@@ -3,8 +3,8 @@ namespace FixScore.Analysis.Sensitivity;
 /// <summary>How the points that bands and levels give are varied: all points of a criterion by one common factor.</summary>
 /// <remarks>
 /// What a band gives above the least of the scale is multiplied by the factor and cut off at the most of the scale. So the order
-/// of bands stays, though bands may become level at the top; what gives the least gives it still. Factors are a grid of
-/// equal steps, each as likely, since the criterion is asked anew for each. The range is a convention (own choice, no source).
+/// of bands stays, though bands may become level at the top; what gives the least gives it still, and a straight line between
+/// the least and the most can sink but not rise. Factors are a grid of equal steps, each as likely, since the criterion is asked anew for each. The range is a convention (own choice, no source).
 /// Immutable and thread safe.
 /// </remarks>
 /// <param name="Range">Half the width of the range of factors: they go from 1 - range to 1 + range. 0 to 1.</param>

@@ -19,7 +19,7 @@ namespace FixScore.Analysis.Sensitivity;
 /// </list>
 /// <para>Of open values the middles are taken; a line that is left out of a score does not count for that record. The kernel scores a
 /// record once for every way through bands (at one factor for all lines), policies and readings: 5 x 4 x 51 = 1,020 times at
-/// most with the usual bands, as <see cref="RankShiftSensitivity.RunsPerRecord"/> says. Draws put together what these runs gave.</para>
+/// most with the usual bands, as <see cref="RankShiftSensitivity.RunsPerRecord"/> says; a criterion is asked once for each of its options. Draws put together what these runs gave.</para>
 /// </remarks>
 public static class ProfileRankShift
 {

@@ -144,7 +144,7 @@ public sealed class FindingsTests
         var sections = Sections(record, Plain);
         var markdown = MarkdownForm.Of(sections);
         Assert.DoesNotMatch(@"(?<!\\)[<>]", markdown);
-        Assert.All([markdown, HtmlForm.Of(sections).ToString()!, TextForm.Of(sections, 80)], text => Assert.DoesNotContain(text, letter => letter is '\u001b' or '\r' or '\u202E' or '\u2066'));
+        Assert.All([markdown, HtmlForm.Of(sections).ToString()!, TextForm.Of(sections, 80, unfolded: true)], text => Assert.DoesNotContain(text, letter => letter is '\u001b' or '\r' or '\u202E' or '\u2066'));
         Assert.DoesNotContain("<script", HtmlForm.Of(sections).ToString(), StringComparison.Ordinal);
     }
 }

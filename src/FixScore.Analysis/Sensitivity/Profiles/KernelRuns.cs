@@ -42,11 +42,11 @@ sealed class KernelRuns
     KernelRun At(int record, int reading, int unknown, int factor) =>
         runs[record][(((reading * choices.Unknown.Length) + unknown) * choices.Factors.Length) + factor];
 
-    // What is derived from the record, such as routes, is derived once.
+    // What is derived from the record, such as routes, is derived once, and a criterion judges once for each of its options.
     static KernelRun[] Of(RecordDocument record, Profile[] profiles, ProfileChoices choices, CancellationToken cancellation)
     {
         if (ProfileMismatchException.For(record.Record.Device, profiles[0]) is { } mismatch) throw mismatch;
-        var source = new RecordCase(record.Record, cancellation);
-        return [.. profiles.Select(profile => KernelRun.Of(source, profile, choices, cancellation))];
+        var (source, judged) = (new RecordCase(record.Record, cancellation), new Judged());
+        return [.. profiles.Select(profile => KernelRun.Of(source, judged.Remembering(profile), choices, cancellation))];
     }
 }

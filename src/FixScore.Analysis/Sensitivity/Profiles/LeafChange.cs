@@ -18,7 +18,8 @@ static class LeafChange
         _ => false,
     };
 
-    static Profile Of(Profile profile, Func<LeafNode, LeafNode> change) => profile with { Root = Of(profile.Root, change) };
+    /// <summary>The profile with each leaf changed.</summary>
+    public static Profile Of(Profile profile, Func<LeafNode, LeafNode> change) => profile with { Root = Of(profile.Root, change) };
 
     static ProfileNode Of(ProfileNode node, Func<LeafNode, LeafNode> change) => node is GroupNode group
         ? group with { Of = [.. group.Of.Select(child => Of(child, change))] }

@@ -35,14 +35,14 @@ sealed class StudyView(Canvas canvas, CultureInfo culture, ImmutableArray<string
     {
         if (sensitivity.Indices.Variance == 0)
         {
-            canvas.Line($"No place is moved by any of these, together or alone. {SensitivityText.Ranges(sensitivity)}");
+            canvas.Line($"No place is moved by any of these, together or alone. {SensitivityText.Ranges(sensitivity, culture)}");
             return;
         }
         canvas.Table(
             [("What moves places", false), ("Alone", true), ("With others", true)],
             sensitivity.Inputs.Zip(sensitivity.Indices.Inputs).OrderByDescending(input => input.Second.Total)
                 .Select(input => (string[])[SensitivityText.Name(input.First), Percent(Math.Max(0, input.Second.First)), Percent(Math.Max(0, input.Second.Total))]));
-        canvas.Line($"Shares of the variance of the average shift in rank, {sensitivity.Indices.Mean.ToString("0.00", culture)} places in the mean (Sobol indices). {SensitivityText.Ranges(sensitivity)}");
+        canvas.Line($"Shares of the variance of the average shift in rank, {sensitivity.Indices.Mean.ToString("0.00", culture)} places in the mean (Sobol indices). {SensitivityText.Ranges(sensitivity, culture)}");
     }
 
     void Critical(WeightStudy study)
