@@ -1,0 +1,40 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using FixScore.Records;
+using FixScore.Reporting;
+using FixScore.Reporting.Html;
+using FixScore.Reporting.Sheet;
+using FixScore.Reporting.Tests;
+
+namespace FixScore.Browser.Tests;
+
+/// <summary>The pages that are looked at: a line each.</summary>
+static class Pages
+{
+    static readonly string LongWord = new('x', 300);
+
+    public static (string Name, Func<byte[]> Render)[] All { get; } =
+    [
+        ("demo", () => Summary([.. Bench.Demo])),
+        ("demo-de", () => SummaryPage.Render("Four slate tablets before a tender", "Numbers as in German.", Bench.Demo, CultureInfo.GetCultureInfo("de-DE"))),
+        ("long-names", () => Summary(Bench.Judge("larkfield-slate-2", "bench-balanced", Lengthen))),
+        ("sheet", () => Sheet(Bench.Judge("larkfield-slate-2", "bench-balanced"))),
+        ("sheet-long-names", () => Sheet(Bench.Judge("larkfield-slate-2", "bench-balanced", Lengthen))),
+    ];
+
+    public static TheoryData<string> Names => [.. All.Select(page => page.Name)];
+
+    static byte[] Summary(params Judgement[] judgements) =>
+        SummaryPage.Render("Four slate tablets before a tender", "A workshop took two units of each tablet apart and put them together again.", [.. judgements], CultureInfo.InvariantCulture);
+
+    static byte[] Sheet(Judgement judgement) =>
+        SheetPage.Render(SheetPlan.Of(new RecordCase(judgement.Record), judgement.Record.Parts.AsArray()), CultureInfo.InvariantCulture);
+
+    // Names of one word that no line can hold, wherever a record has names.
+    static void Lengthen(JsonNode record)
+    {
+        (record["device"]!["maker"], record["device"]!["model"], record["assessment"]!["assessor"]) = (LongWord, LongWord, LongWord);
+        foreach (var part in record["parts"]!.AsArray()) part!["name"] = LongWord;
+        foreach (var evidence in record["evidence"]!.AsArray()) evidence!["ref"] = LongWord;
+    }
+}
