@@ -32,21 +32,20 @@ public sealed class Chromium : IAsyncLifetime
         folder.Delete(recursive: true);
     }
 
-    /// <summary>One of the pages, loaded.</summary>
-    internal Task<Visit> Open(string name, View view) => Open(name, Pages.All.Single(page => page.Name == name).Render, view);
+    /// <summary>One of the pages, loaded into a window of some width in CSS pixels.</summary>
+    internal Task<Visit> Open(string name, int width, bool scripts = true) => Open(name, Pages.Render(name), width, scripts);
 
     /// <summary>Any page, loaded from a file as a reader has it.</summary>
-    internal async Task<Visit> Open(string name, Func<byte[]> render, View view)
+    internal async Task<Visit> Open(string name, byte[] page, int width, bool scripts = true)
     {
         var file = Path.Combine(folder.FullName, name + ".html");
-        if (!File.Exists(file)) await File.WriteAllBytesAsync(file, render());
+        if (!File.Exists(file)) await File.WriteAllBytesAsync(file, page);
         var tab = await browser!.NewPageAsync();
-        await tab.SetViewportAsync(new ViewPortOptions { Width = view.Width, Height = 800 });
-        await tab.EmulateMediaTypeAsync(view.Media);
-        await tab.EmulateMediaFeaturesAsync([new MediaFeatureValue { MediaFeature = MediaFeature.PrefersColorScheme, Value = view.Scheme }]);
-        await tab.SetJavaScriptEnabledAsync(view.Scripts);
+        await tab.SetViewportAsync(new ViewPortOptions { Width = width, Height = width * 9 / 16 });
+        await tab.SetJavaScriptEnabledAsync(scripts);
         var visit = new Visit(tab);
-        await tab.GoToAsync(new Uri(file).AbsoluteUri, WaitUntilNavigation.Networkidle0);
+        await visit.Show(MediaType.Screen);
+        await tab.GoToAsync(new Uri(file).AbsoluteUri, WaitUntilNavigation.Load);
         return visit;
     }
 }

@@ -20,15 +20,15 @@ public sealed class KeyboardTests(Chromium chromium)
 
     const string Outlined = "() => { const style = getComputedStyle(document.activeElement); return style.outlineStyle !== 'none' && parseFloat(style.outlineWidth) >= 1 }";
 
-    public static TheoryData<string, int> PagesAndWidths => [.. Pages.All.SelectMany(page => (int[])[320, 1024], (page, width) => (page.Name, width))];
+    public static TheoryData<string, int> PagesAndWidths => Pages.At(320, 720);
 
     [BrowserTheory]
     [MemberData(nameof(PagesAndWidths))]
     public async Task Tab_reaches_everything_in_order(string name, int width)
     {
-        await using var visit = await chromium.Open(name, new(width));
+        await using var visit = await chromium.Open(name, width);
         await Walk(visit, opening: true);
-        await visit.Ask<object?>("() => { document.activeElement.blur(); getSelection().removeAllRanges(); scrollTo(0, 0) }");
+        await visit.Tab.EvaluateFunctionAsync("() => { document.activeElement.blur(); getSelection().removeAllRanges(); scrollTo(0, 0) }");
         await Walk(visit, opening: false);
         Assert.Equal(0, await visit.Ask<int>("() => document.querySelectorAll('details:not([open])').length"));
     }
@@ -36,9 +36,9 @@ public sealed class KeyboardTests(Chromium chromium)
     [BrowserFact]
     public async Task What_is_left_out_is_missed()
     {
-        await using var visit = await chromium.Open("left-out", () => """<!DOCTYPE html><title>t</title><a href="#a">a</a><a href="#b" tabindex="-1">b</a>"""u8.ToArray(), new(320));
-        Assert.Equal([0, 1], await visit.Ask<int[]>(Expected));
-        Assert.Equal([0], await Reached(visit, 2, _ => Task.CompletedTask));
+        await using var visit = await chromium.Open("left-out", """<!DOCTYPE html><title>t</title><a href="#a">a</a><a href="#b" tabindex="-1">b</a>"""u8.ToArray(), 320);
+        Assert.Equal((int[])[0, 1], await visit.Ask<int[]>(Expected));
+        Assert.Equal((int[])[0], await Reached(visit, 2, _ => Task.CompletedTask));
     }
 
     // Opening brings new things into the walk right behind the summary, so what is expected is asked after it.

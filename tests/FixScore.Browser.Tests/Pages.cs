@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using System.Text.Json.Nodes;
 using FixScore.Records;
@@ -22,7 +23,22 @@ static class Pages
         ("sheet-long-names", () => Sheet(Bench.Judge("larkfield-slate-2", "bench-balanced", Lengthen))),
     ];
 
+    static readonly ConcurrentDictionary<string, byte[]> Rendered = new(StringComparer.Ordinal);
+
     public static TheoryData<string> Names => [.. All.Select(page => page.Name)];
+
+    /// <summary>A telephone (and 1280 pixels at four times the size, WCAG 2.2 success criterion 1.4.10), a desk, a wall.</summary>
+    public static int[] Widths { get; } = [320, 1024, 3840];
+
+    public static byte[] Render(string name) => Rendered.GetOrAdd(name, _ => All.Single(page => page.Name == name).Render());
+
+    public static TheoryData<string, int> At(params int[] widths)
+    {
+        var cases = new TheoryData<string, int>();
+        foreach (var (name, _) in All)
+            foreach (var width in widths) cases.Add(name, width);
+        return cases;
+    }
 
     static byte[] Summary(params Judgement[] judgements) =>
         SummaryPage.Render("Four slate tablets before a tender", "A workshop took two units of each tablet apart and put them together again.", [.. judgements], CultureInfo.InvariantCulture);

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using PuppeteerSharp;
+using PuppeteerSharp.Media;
 
 namespace FixScore.Browser.Tests;
 
@@ -12,7 +13,7 @@ sealed class Visit : IAsyncDisposable
     public Visit(IPage tab)
     {
         Tab = tab;
-        tab.Console += (_, said) => complaints.Enqueue($"{said.Message.Type}: {said.Message.Text}");
+        tab.Console += (_, said) => complaints.Enqueue($"console: {said.Message.Text}");
         tab.PageError += (_, error) => complaints.Enqueue($"script: {error.Message}");
         tab.RequestFailed += (_, failed) => complaints.Enqueue($"failed: {failed.Request.Url}");
         tab.Request += (_, asked) => requests.Enqueue(asked.Request.Url);
@@ -26,8 +27,16 @@ sealed class Visit : IAsyncDisposable
     /// <summary>What was asked for besides the page itself.</summary>
     public IEnumerable<string> Requests => requests.Where(url => url != Tab.Url);
 
+    /// <summary>Shows the page as on a screen or on paper, to a reader who prefers a colour scheme.</summary>
+    /// <remarks>One message for both: the driver has one for each, and each undoes the other. Screen is what is shown unless told: told, it would be printed, too.</remarks>
+    public Task Show(MediaType media, string scheme = "light") => Tab.Client.SendAsync("Emulation.setEmulatedMedia",
+        new { media = media == MediaType.Print ? "print" : "", features = new[] { new { name = "prefers-color-scheme", value = scheme } } });
+
     /// <summary>Runs a function in the page.</summary>
-    public Task<T> Ask<T>(string function, params object[] arguments) => Tab.EvaluateFunctionAsync<T>(function, arguments);
+    public Task<T> Ask<T>(string function) => Tab.EvaluateFunctionAsync<T>(function);
+
+    /// <summary>Unfolds everything.</summary>
+    public Task OpenAll() => Tab.EvaluateFunctionAsync("() => { for (const folded of document.querySelectorAll('details')) folded.open = true }");
 
     public async ValueTask DisposeAsync() => await Tab.CloseAsync();
 }

@@ -5,7 +5,7 @@ namespace FixScore.Reporting.Html;
 /// <summary>Lines of a score: points, weight, what each adds to the total, how far the total could rise through it.</summary>
 sealed class LineTable(Shown shown)
 {
-    static readonly (string, string)[] Before = [("Line", "line"), ("", "drawn"), ("Points", "number"), ("Weight", "number less")];
+    static readonly (string, string)[] Before = [("Line", "line"), ("Range", "drawn"), ("Points", "number"), ("Weight", "number less")];
     static readonly (string, string)[] Adding = [("Of the total", "number")];
     static readonly (string, string)[] After = [("Headroom", "number")];
 

@@ -3,7 +3,7 @@ namespace FixScore.Reporting.Html;
 /// <summary>All that somebody else needs to get the same result: what was used, in which version, with which digest.</summary>
 static class Reproduction
 {
-    static readonly (string, string)[] Columns = [("", "line"), ("Digest", "digest")];
+    static readonly (string, string)[] Columns = [("Name", "line"), ("Digest", "digest")];
 
     public static Markup Of(IReadOnlyCollection<Judgement> judgements) => Markup.Element("section", [
         Markup.Element("h2", ["To check this"]),
