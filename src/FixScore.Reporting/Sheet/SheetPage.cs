@@ -9,7 +9,8 @@ namespace FixScore.Reporting.Sheet;
 /// <remarks>The same input gives the same bytes. Text of records is escaped. Thread safe.</remarks>
 public static class SheetPage
 {
-    static readonly Markup Box = Markup.Classed("span", "box", [""]);
+    // The joint names a row, after the box to tick and the operation.
+    const int Naming = 2;
 
     /// <summary>The page as UTF-8.</summary>
     /// <param name="plan">The work.</param>
@@ -30,13 +31,8 @@ public static class SheetPage
 
     static Markup Line(SheetLine line) => Markup.Classed("li", $"{line.Mark.ToString().ToLowerInvariant()} level-{(line.Level == 0 ? "0" : "1")}", [Mark(line.Mark), line.Text]);
 
-    static Markup Mark(SheetMark mark) => mark switch
-    {
-        SheetMark.Tick => Box,
-        SheetMark.Mind => Markup.Element("strong", ["Caution: "]),
-        _ => Markup.Nothing,
-    };
+    static Markup Mark(SheetMark mark) => mark == SheetMark.Mind ? Markup.Element("strong", ["Caution: "]) : Markup.Nothing;
 
     static Markup Screws(SheetSection section) => section.Columns.IsEmpty ? Markup.Nothing
-        : Table.Of("", [("Done", ""), .. section.Columns.Select(column => (column, ""))], section.Rows.Select(row => (IReadOnlyList<Markup>)[Box, .. row.Select(cell => (Markup)cell)]));
+        : Table.Of("", [("Done", "tick"), .. section.Columns.Select(column => (column, ""))], section.Rows.Select(row => (IReadOnlyList<Markup>)[Markup.Nothing, .. row.Select(cell => (Markup)cell)]), Naming);
 }

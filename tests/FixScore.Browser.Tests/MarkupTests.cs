@@ -1,0 +1,46 @@
+using System.Text;
+
+namespace FixScore.Browser.Tests;
+
+/// <summary>Pages are valid HTML in the eyes of checkers that others wrote.</summary>
+public sealed class MarkupTests : IDisposable
+{
+    readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("fixscore-markup-");
+
+    // Defined by SVG 2, chapter 13 (Painting); the checker's list of properties is older.
+    const string NotInItsList = "CSS: “paint-order”: Property “paint-order” doesn't exist.";
+
+    public static TheoryData<string> Names => Pages.Names;
+
+    public void Dispose() => folder.Delete(recursive: true);
+
+    // One run for all pages, because most of its time is the start; a wrong one among them shows that it looks.
+    [NuCheckerFact]
+    public async Task The_Nu_Html_Checker_of_the_W3C_finds_neither_errors_nor_warnings()
+    {
+        var wrong = Written("wrong", """<!DOCTYPE html><html lang="en"><title>t</title><p><b><li>one</li></b></html>"""u8.ToArray());
+        var said = await Installed.Run(Installed.Java!, ["-jar", Installed.NuChecker!, "--also-check-css", "--format", "gnu", wrong, .. Pages.All.Select(page => Written(page.Name, Pages.Render(page.Name)))]);
+        var lines = said.Split('\n', StringSplitOptions.RemoveEmptyEntries).ToLookup(line => line.Contains("/wrong.html\"", StringComparison.Ordinal));
+        Assert.Contains(lines[true], line => line.Contains("not allowed as child of element", StringComparison.Ordinal));
+        Found.Nothing(lines[false].Where(line => !line.EndsWith(NotInItsList, StringComparison.Ordinal)), "Nu Html Checker");
+    }
+
+    [TidyTheory]
+    [MemberData(nameof(Names))]
+    public async Task Html_Tidy_finds_neither_errors_nor_warnings(string name) =>
+        Found.Nothing((await Tidy(Written(name, Pages.Render(name)))).Split('\n', StringSplitOptions.RemoveEmptyEntries), "Tidy");
+
+    [TidyTheory]
+    [InlineData("<!DOCTYPE html><title>t</title><p>one</b></p>", "discarding unexpected </b>")]
+    public async Task Html_Tidy_finds_what_is_wrong(string page, string says) =>
+        Assert.Contains(says, await Tidy(Written("wrong", Encoding.UTF8.GetBytes(page))), StringComparison.Ordinal);
+
+    static Task<string> Tidy(string file) => Installed.Run(Installed.Tidy!, "-quiet", "-errors", "-utf8", file);
+
+    string Written(string name, byte[] page)
+    {
+        var file = Path.Combine(folder.FullName, name + ".html");
+        File.WriteAllBytes(file, page);
+        return file;
+    }
+}
