@@ -28,7 +28,10 @@ public sealed class MarkupTests : IDisposable
     [TidyTheory]
     [MemberData(nameof(Names))]
     public async Task Html_Tidy_finds_neither_errors_nor_warnings(string name) =>
-        Found.Nothing((await Tidy(Written(name, Pages.Render(name)))).Split('\n', StringSplitOptions.RemoveEmptyEntries), "Tidy");
+        Found.Nothing((await Tidy(Written(name, Pages.Render(name)))).Split('\n', StringSplitOptions.RemoveEmptyEntries).Where(line => !IsOfSummary(line)), "Tidy");
+
+    // Headings are allowed in a summary (HTML Standard 4.11.2); HTML Tidy 5.6 does not know it yet.
+    static bool IsOfSummary(string line) => line.Contains("summary>", StringComparison.Ordinal);
 
     [TidyTheory]
     [InlineData("<!DOCTYPE html><title>t</title><p>one</b></p>", "discarding unexpected </b>")]

@@ -16,7 +16,7 @@ static class Pages
 
     public static (string Name, Func<byte[]> Render)[] All { get; } =
     [
-        ("report", () => Report.Html(Bench.Report, CultureInfo.InvariantCulture)),
+        ("report", () => Report.Html(Bench.ReportOf(["larkfield-slate-2", "larkfield-slate-3"], ["bench-balanced", "bench-limiting"], ("larkfield-slate-2", "larkfield-slate-3")), CultureInfo.InvariantCulture)),
         ("report-long-names", () => Report.Html(Bench.ReportOf([Bench.Document("larkfield-slate-2", Lengthen)], ["bench-balanced"]), CultureInfo.GetCultureInfo("de-DE"))),
         ("sheet", () => Sheet(Bench.Judge("larkfield-slate-2", "bench-balanced"))),
         ("sheet-long-names", () => Sheet(Bench.Judge("larkfield-slate-2", "bench-balanced", Lengthen))),

@@ -9,8 +9,9 @@ namespace FixScore.Browser.Tests;
 [Collection(Chromium.Shared)]
 public sealed partial class PrintTests(Chromium chromium)
 {
+    // The title and the description of a drawing are heard, not seen.
     const string Hidden = """
-        () => [...document.querySelectorAll('details *')].filter(each => !each.checkVisibility({ visibilityProperty: true }))
+        () => [...document.querySelectorAll('details *:not(title, desc)')].filter(each => !each.checkVisibility({ visibilityProperty: true }))
             .map(each => `${each.localName} ${each.textContent.slice(0, 40)}`)
         """;
 
