@@ -108,9 +108,10 @@ sealed class RoutesSection(CultureInfo culture)
             yield return new Prose($"{(other.Sequence.By == SequenceAuthor.Maker ? "The maker's" : "The assessor's")} way, {other.Sequence.Id}: {costs.Of(other.Way)}.", Tone.Quiet);
     }
 
+    // Recorded ways are named beside the shortest one, so what they need is warned of as well.
     static IEnumerable<Block> Cautions(TeardownRecord record, ImmutableArray<RouteGroup> groups)
     {
-        ImmutableArray<SheetOperation> all = [.. groups.SelectMany(group => group.Route.Way?.Stops ?? []).Select((stop, index) => new SheetOperation(index + 1, stop, IsAtOnce: false))];
+        ImmutableArray<SheetOperation> all = [.. groups.SelectMany(group => group.Route.Recorded.Select(each => each.Way).Concat(group.Route.Ways)).SelectMany(way => way.Stops).Select((stop, index) => new SheetOperation(index + 1, stop, IsAtOnce: false))];
         yield return Items.Of(SafetyText.For([SheetHazards.Touched(record, all, [.. groups.SelectMany(group => group.Asked).Select(part => part.Id)])]), Tone.Mind);
     }
 }
