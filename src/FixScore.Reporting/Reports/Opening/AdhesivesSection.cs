@@ -39,7 +39,7 @@ sealed class AdhesivesSection(CultureInfo culture)
         if (others.Length == 0) yield break;
         var (terms, wording) = (new RecordTerms(source.Record, culture), new BondWording(source, new(source.Record, culture)));
         yield return new Prose("Of other joints, these cannot simply be closed again:");
-        yield return new Items([.. others.Select(joint => new Item($"{terms.Joint(joint)}: {BondWording.Afterwards(joint)}{(joint.Reuse.MayBe(Reuse.Removable) ? $"; a new one comes with a spare: {wording.Supplied(joint)}" : "")}"))]);
+        yield return new Items([.. others.Select(joint => new Item($"{terms.Joint(joint)}: {BondWording.Afterwards(joint)}{(joint.Reuse.MayBe(Reuse.Removable) ? $"; new one with a spare: {wording.Supplied(joint)}" : "")}"))]);
     }
 
     IEnumerable<Block> Consumables(TeardownRecord record)

@@ -70,7 +70,7 @@ sealed class ReassemblySection(CultureInfo culture)
     {
         var uses = operation.Consumes.IsEmpty ? "" : $"; uses up {string.Join(", ", operation.Consumes.Select(id => RecordTerms.Name(record.Consumables.First(each => each.Id == id).Name)))}";
         var wait = operation.WaitSeconds is { } known && known != 0 ? $", waiting {terms.Amount(known, " s")} of it" : "";
-        yield return new($"{operation.Id}: {RecordTerms.Plainly(operation.Action)}, {terms.Tools(operation.Tools)}; {terms.Seconds(OperationTime.Of(operation))}{wait}{uses}");
+        yield return new($"{operation.Id}: {ActionWords.Before(operation.Action)}{terms.Tools(operation.Tools)}; {terms.Seconds(OperationTime.Of(operation))}{wait}{uses}");
         if (operation.Caution is { } caution) yield return new(RecordTerms.Sentence(caution), Tone.Mind, 1);
         if (operation.Hazards.Count > 0) yield return new($"hazards: {string.Join(", ", operation.Hazards.Select(RecordTerms.Plainly))}", Tone.Mind, 1);
         if (operation.Note is { } note) yield return new(RecordTerms.Sentence(note), Level: 1) { Label = "Note" };

@@ -23,13 +23,13 @@ sealed class RoutesSection(CultureInfo culture)
         var groups = RouteGroup.Of(source, parts.Shown);
         ImmutableArray<Block> blocks = record.Operations.Count == 0 && record.Joints.Count == 0
             ? [new Prose("How the device is held together and comes apart is not recorded.", Tone.Open)]
-            : [.. Table(record, groups, picture), .. Unreached(record, groups), .. InFull(record, groups, parts)];
+            : [.. Table(record, groups, picture), .. Unreached(record, groups), .. Harmed(record, groups), .. InFull(record, groups, parts)];
         return new("Getting in", blocks) { Anchor = "getting-in" };
     }
 
     IEnumerable<Block> Table(TeardownRecord record, ImmutableArray<RouteGroup> groups, Picture? picture)
     {
-        yield return new Prose("The shortest way to each part without damage, counted from the closed device.");
+        yield return new Prose("The shortest way to each part without damage to anything else, counted from the closed device.");
         foreach (var caution in Cautions(record, groups)) yield return caution;
         if (picture is not null) yield return picture;
         var terms = new RecordTerms(record, culture);
@@ -43,7 +43,7 @@ sealed class RoutesSection(CultureInfo culture)
     }
 
     ImmutableArray<GridCell> Row(string part, Route route, ToolKey key) => route is { Reachability: Reachability.Reachable, Way: { } way }
-        ? [part, Cell(way.Steps), Cell(way.Stops.Length), costs.Minutes(way.Seconds), key.Marks(way), costs.Proof(route)]
+        ? [part, Cell(way.Steps), Cell(way.Stops.Length), costs.Minutes(way.Seconds), key.Marks(way), costs.Proof(route) + (route.Damages.IsEmpty ? "" : "; damages the part")]
         : [part, "-", "-", "-", "-", State(route)];
 
     GridCell Cell(Interval value) => costs.Number(value);
@@ -60,6 +60,20 @@ sealed class RoutesSection(CultureInfo culture)
         var terms = new RecordTerms(record, culture);
         yield return new Items([.. groups.Where(group => !group.IsReachable).Select(group => new Item(
             $"{Asked(group, terms)}: {State(group.Route)}. {RecordTerms.Sentence(group.Route.Why?.ToString(culture) ?? "")}", group.Route.Reachability == Reachability.Unknown ? Tone.Open : Tone.Mind))]);
+    }
+
+    // A route may harm what is taken out; whoever wants to keep the part must know before the table sends them there.
+    IEnumerable<Block> Harmed(TeardownRecord record, ImmutableArray<RouteGroup> groups)
+    {
+        var terms = new RecordTerms(record, culture);
+        yield return new Items([.. groups.Where(group => group.IsReachable && !group.Route.Damages.IsEmpty).Select(group => new Item(
+            $"{Asked(group, terms)}: the shortest route damages {string.Join(", ", group.Route.Damages)} ({string.Join(", ", group.Route.Way!.Stops.Where(stop => !stop.Operation.Damages.IsEmpty).Select(stop => stop.Operation.Id))}). {Harmless(group.Route)}", Tone.Mind))]);
+    }
+
+    string Harmless(Route route)
+    {
+        string[] ways = [.. route.Recorded.Where(each => each.Way.Stops.All(stop => stop.Operation.Damages.IsEmpty)).Select(each => $"{each.Sequence.Id} ({costs.Steps(each.Way.Steps)}: {string.Join(", ", each.Way.Operations)})")];
+        return ways.Length > 0 ? $"To keep it: {string.Join("; or ", ways)}." : "A way that keeps it is not among the recorded sequences.";
     }
 
     static string Asked(RouteGroup group, RecordTerms terms) => terms.Parts(group.Asked.Select(part => part.Id));
@@ -92,9 +106,10 @@ sealed class RoutesSection(CultureInfo culture)
             yield return new Prose($"{(other.Sequence.By == SequenceAuthor.Maker ? "The maker's" : "The assessor's")} way, {other.Sequence.Id}: {costs.Of(other.Way)}.", Tone.Quiet);
     }
 
+    // Recorded ways are named beside the shortest one, so what they need is warned of as well.
     static IEnumerable<Block> Cautions(TeardownRecord record, ImmutableArray<RouteGroup> groups)
     {
-        ImmutableArray<SheetOperation> all = [.. groups.SelectMany(group => group.Route.Way?.Stops ?? []).Select((stop, index) => new SheetOperation(index + 1, stop, IsAtOnce: false))];
+        ImmutableArray<SheetOperation> all = [.. groups.SelectMany(group => group.Route.Recorded.Select(each => each.Way).Concat(group.Route.Ways)).SelectMany(way => way.Stops).Select((stop, index) => new SheetOperation(index + 1, stop, IsAtOnce: false))];
         yield return Items.Of(SafetyText.For([SheetHazards.Touched(record, all, [.. groups.SelectMany(group => group.Asked).Select(part => part.Id)])]), Tone.Mind);
     }
 }

@@ -24,7 +24,7 @@ sealed class ScrewsSection(CultureInfo culture)
         yield return new Prose("One compartment for each row; in it, the screws of each joint by themselves.");
         yield return new Items([.. Alike(kinds, terms)]);
         yield return new Grid("Screws",
-            ["", "Drive", new("Thread, mm", GridKind.Number), new("Length, mm", GridKind.Number), new("Count", GridKind.Number), "Joints", new("Holds") { IsExtra = true }],
+            ["Mark", "Drive", new("Thread, mm", GridKind.Number), new("Length, mm", GridKind.Number), new("Count", GridKind.Number), "Joints", new("Holds") { IsExtra = true }],
             [.. kinds.Select(kind => Row(kind, terms))]);
         yield return new Items([.. kinds.SelectMany(kind => kind.Joints).SelectMany(joint => Remarks(joint))]);
         yield return new Items([.. Missing(kinds)]);

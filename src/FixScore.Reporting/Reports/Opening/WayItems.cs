@@ -18,7 +18,7 @@ sealed class WayItems(TeardownRecord record, CultureInfo culture)
     IEnumerable<Item> Stop(ImmutableArray<Stop> stops, int index)
     {
         var stop = stops[index];
-        yield return new($"{AtOnce(stops, index)}{stop.Operation.Id}: {RecordTerms.Plainly(stop.Operation.Action)}, {Tools(stop)}; {Time(stop.Operation)}") { Label = terms.Number(index + 1) };
+        yield return new($"{AtOnce(stops, index)}{stop.Operation.Id}: {ActionWords.Before(stop.Operation.Action)}{Tools(stop)}; {Time(stop.Operation)}") { Label = terms.Number(index + 1) };
         foreach (var item in Cautions(stop.Operation).Concat(Effects(stop))) yield return item with { Level = 1 };
         if (EndsStep(stops, index)) yield return new($"{shown.Points(Sum(stops.Take(index + 1)))} so far", Tone.Quiet) { Label = "Step ends" };
     }
