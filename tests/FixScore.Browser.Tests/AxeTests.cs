@@ -23,10 +23,10 @@ public sealed class AxeTests(Chromium chromium)
         await using var visit = await chromium.Open(name, width);
         await visit.OpenAll();
         await visit.Tab.EvaluateExpressionAsync(Axe);
-        foreach (var scheme in (string[])["light", "dark"])
+        foreach (var (media, scheme) in ((MediaType, string)[])[(MediaType.Screen, "light"), (MediaType.Screen, "dark"), (MediaType.Print, "dark")])
         {
-            await visit.Show(MediaType.Screen, scheme);
-            Found.Nothing(await visit.Ask<string[]>(Run), scheme);
+            await visit.Show(media, scheme);
+            Found.Nothing(await visit.Ask<string[]>(Run), $"{media}, {scheme}");
         }
     }
 
