@@ -17,7 +17,6 @@ static class Pages
     public static (string Name, Func<byte[]> Render)[] All { get; } =
     [
         ("demo", () => Summary([.. Bench.Demo])),
-        ("demo-de", () => SummaryPage.Render("Four slate tablets before a tender", "Numbers as in German.", Bench.Demo, CultureInfo.GetCultureInfo("de-DE"))),
         ("long-names", () => Summary(Bench.Judge("larkfield-slate-2", "bench-balanced", Lengthen))),
         ("sheet", () => Sheet(Bench.Judge("larkfield-slate-2", "bench-balanced"))),
         ("sheet-long-names", () => Sheet(Bench.Judge("larkfield-slate-2", "bench-balanced", Lengthen))),
