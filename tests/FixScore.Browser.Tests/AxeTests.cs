@@ -12,9 +12,12 @@ public sealed class AxeTests(Chromium chromium)
             .flatMap(rule => rule.nodes.map(node => `${rule.id}: ${rule.help}: ${node.target} ${node.failureSummary.replaceAll('\n', ' ')}`))
         """;
 
+    // Paper has no keys.
+    const string KeysOnly = "scrollable-region-focusable: ";
+
     static readonly string Axe = new BundledAxeScriptProvider().GetScript();
 
-    public static TheoryData<string, int> PagesAndWidths => Pages.At(320, 720, 1024);
+    public static TheoryData<string, int> PagesAndWidths => Pages.At(320, 1024);
 
     [BrowserTheory]
     [MemberData(nameof(PagesAndWidths))]
@@ -26,7 +29,8 @@ public sealed class AxeTests(Chromium chromium)
         foreach (var (media, scheme) in ((MediaType, string)[])[(MediaType.Screen, "light"), (MediaType.Screen, "dark"), (MediaType.Print, "dark")])
         {
             await visit.Show(media, scheme);
-            Found.Nothing(await visit.Ask<string[]>(Run), $"{media}, {scheme}");
+            var faults = await visit.Ask<string[]>(Run);
+            Found.Nothing(media == MediaType.Screen ? faults : faults.Where(fault => !fault.StartsWith(KeysOnly, StringComparison.Ordinal)), $"{media}, {scheme}");
         }
     }
 

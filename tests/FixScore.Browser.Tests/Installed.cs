@@ -33,7 +33,7 @@ static class Installed
     static string? Named(string variable) => Environment.GetEnvironmentVariable(variable) is { Length: > 0 } path ? path : null;
 
     static string? OnPath(string name) =>
-        (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Append("/usr/bin")
+        (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
             .Select(folder => Existing(Path.Combine(folder, name)) ?? Existing(Path.Combine(folder, name + ".exe"))).FirstOrDefault(path => path is not null);
 
     static string? Existing(string path) => File.Exists(path) ? path : null;

@@ -25,6 +25,13 @@ public sealed class LoadingTests(Chromium chromium)
         })
         """;
 
+    // Text in so little room that it stands letter under letter; headings of columns are hidden in narrow windows.
+    const string Squeezed = """
+        () => [...document.querySelectorAll('caption, tbody th, td, p, li, summary')]
+            .filter(each => each.checkVisibility() && each.textContent.length > 5 && each.getBoundingClientRect().width < 3 * parseFloat(getComputedStyle(each).fontSize))
+            .map(each => `${each.localName} ${each.textContent}`)
+        """;
+
     static readonly (MediaType, string)[] Views = [(MediaType.Screen, "light"), (MediaType.Screen, "dark"), (MediaType.Print, "light")];
 
     public static TheoryData<string, int> PagesAndWidths => Pages.At(Pages.Widths);
@@ -39,6 +46,7 @@ public sealed class LoadingTests(Chromium chromium)
         {
             await visit.Show(media, scheme);
             Found.Nothing(await visit.Ask<string[]>(SticksOut), $"sticks out: {media}, {scheme}");
+            if (media == MediaType.Screen) Found.Nothing(await visit.Ask<string[]>(Squeezed), $"squeezed: {scheme}");
             Found.Nothing(await visit.Ask<string[]>(Overlaps), $"overlaps: {media}, {scheme}");
         }
         Found.Nothing(visit.Complaints, "complaints");
@@ -49,13 +57,14 @@ public sealed class LoadingTests(Chromium chromium)
     public async Task Faults_of_that_kind_are_seen()
     {
         await using var visit = await chromium.Open("faults", """
-            <!DOCTYPE html><title>t</title><p style="width: 600px">wide</p><svg><text y="9">over</text><text y="9">under</text></svg><img src="missing.png" alt=""><script>console.error('one'); undefined.two</script>
+            <!DOCTYPE html><title>t</title><p style="width: 600px">wide</p><p style="width: 1em">narrow</p><svg><text y="9">over</text><text y="9">under</text></svg><img src="missing.png" alt=""><script>console.error('one'); undefined.two</script>
             """u8.ToArray(), 320);
         Assert.Contains("console: one", visit.Complaints);
         Assert.Contains(visit.Complaints, complaint => complaint.StartsWith("script: ", StringComparison.Ordinal));
         Assert.Contains(visit.Complaints, complaint => complaint.StartsWith("failed: ", StringComparison.Ordinal));
         Assert.EndsWith("missing.png", Assert.Single(visit.Requests), StringComparison.Ordinal);
         Assert.Contains("p  wide", await visit.Ask<string[]>(SticksOut));
+        Assert.Equal(["p narrow"], await visit.Ask<string[]>(Squeezed));
         Assert.Equal(["over | under"], await visit.Ask<string[]>(Overlaps));
     }
 }

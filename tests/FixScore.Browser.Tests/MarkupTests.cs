@@ -7,8 +7,8 @@ public sealed class MarkupTests : IDisposable
 {
     readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("fixscore-markup-");
 
-    // Defined by SVG 2, chapter 13 (Painting); the checker's list of properties is older.
-    const string NotInItsList = "CSS: “paint-order”: Property “paint-order” doesn't exist.";
+    // A property of SVG 2, chapter 13 (Painting), that its list lacks; and its guess at the language, which names of one letter lead astray.
+    static readonly string[] Passed = ["CSS: \u201Cpaint-order\u201D", "This document appears to be written in "];
 
     public static TheoryData<string> Names => Pages.Names;
 
@@ -19,10 +19,10 @@ public sealed class MarkupTests : IDisposable
     public async Task The_Nu_Html_Checker_of_the_W3C_finds_neither_errors_nor_warnings()
     {
         var wrong = Written("wrong", """<!DOCTYPE html><html lang="en"><title>t</title><p><b><li>one</li></b></html>"""u8.ToArray());
-        var said = await Installed.Run(Installed.Java!, ["-jar", Installed.NuChecker!, "--also-check-css", "--format", "gnu", wrong, .. Pages.All.Select(page => Written(page.Name, Pages.Render(page.Name)))]);
+        var said = await Installed.Run(Installed.Java!, ["-Dstdout.encoding=UTF-8", "-Dstderr.encoding=UTF-8", "-Dfile.encoding=UTF-8", "-jar", Installed.NuChecker!, "--also-check-css", "--format", "gnu", wrong, .. Pages.All.Select(page => Written(page.Name, Pages.Render(page.Name)))]);
         var lines = said.Split('\n', StringSplitOptions.RemoveEmptyEntries).ToLookup(line => line.Contains("/wrong.html\"", StringComparison.Ordinal));
         Assert.Contains(lines[true], line => line.Contains("not allowed as child of element", StringComparison.Ordinal));
-        Found.Nothing(lines[false].Where(line => !line.EndsWith(NotInItsList, StringComparison.Ordinal)), "Nu Html Checker");
+        Found.Nothing(lines[false].Where(line => !Passed.Any(each => line.Contains(each, StringComparison.Ordinal))), "Nu Html Checker");
     }
 
     [TidyTheory]
