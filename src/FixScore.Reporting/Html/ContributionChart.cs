@@ -10,6 +10,7 @@ static class ContributionChart
     const int RowHeight = 44;
     const int BarTop = 22;
     const int BarHeight = 12;
+    const int LongestTitle = 20;
 
     public static Markup Of(Judgement judgement, Shown shown)
     {
@@ -38,11 +39,14 @@ static class ContributionChart
         var value = ValueOf(judgement, line);
         var share = most > 0 ? length / most : 0;
         return Markup.Join(
-            Label("name", "0", top + 14, line.Title, "start"),
+            Label("name", "0", top + 14, Cut(line.Title), "start"),
             Label("points", "100%", top + 14, Points(judgement, line, shown), "end"),
             IntervalBar.Shape("rect", "track", ("x", "0"), ("y", IntervalBar.Text(top + BarTop)), ("width", IntervalBar.Percent(share)), ("height", IntervalBar.Text(BarHeight))),
             length > 0 ? IntervalBar.Bar(value, new Scale(0, most), top + BarTop, BarHeight) : Markup.Nothing);
     }
+
+    // Beside the points on a telephone; the whole name stands in the table of every line.
+    static string Cut(string title) => title.Length <= LongestTitle ? title : title[..(LongestTitle - 1)] + "\u2026";
 
     static string Points(Judgement judgement, ScoreNode line, Shown shown) =>
         line.Share == 0 && line.Contribution is null && judgement.AddsUp ? "left out"
