@@ -20,7 +20,7 @@ static class HtmlForm
         Items items => Of(items),
         Grid grid => Of(grid),
         Picture picture => Of(picture),
-        Verbatim verbatim => Markup.Element("pre", [("tabindex", "0"), ("role", "region"), ("aria-label", "To copy")], [verbatim.Text]),
+        Verbatim verbatim => Markup.Element("pre", [("tabindex", "0"), ("role", "group"), ("aria-label", "To copy")], [verbatim.Text]),
         Attachments attachments => Of(attachments),
         _ => throw new ArgumentException($"No form for {block.GetType().Name}.", nameof(block)),
     };
@@ -56,7 +56,7 @@ static class HtmlForm
     static Markup Label(Item item) => item.Label.Length > 0 ? Markup.Element("b", [$"{item.Label}: "]) : Lead(item.Tone);
 
     static Markup Of(Grid grid) => grid.Rows.IsEmpty ? Markup.Nothing
-        : Markup.Element("div", [("class", "scroll"), ("tabindex", "0"), ("role", "region"), ("aria-label", grid.Caption)], [Markup.Element("table", [
+        : Markup.Element("div", [("class", "scroll"), ("tabindex", "0"), ("role", "group"), ("aria-label", grid.Caption)], [Markup.Element("table", [
             Markup.Element("caption", [grid.Caption]),
             Markup.Element("thead", [Markup.Element("tr", [.. grid.Columns.Select(Head)])]),
             Markup.Element("tbody", [.. grid.Rows.Select(row => Markup.Element("tr", [.. row.Select((cell, index) => Of(cell, grid.Columns[index], isFirst: index == 0))]))])])]);
@@ -80,7 +80,7 @@ static class HtmlForm
         : kind == GridKind.Bar ? SmallBar.Of(drawn) : SpanBar.Of(drawn);
 
     static Markup Of(Picture picture) => Markup.Element("figure", [
-        Markup.Element("div", picture.IsWide ? [("class", "scroll"), ("tabindex", "0"), ("role", "region"), ("aria-label", picture.InWords)] : [], [picture.Svg]),
+        Markup.Element("div", picture.IsWide ? [("class", "scroll"), ("tabindex", "0"), ("role", "group"), ("aria-label", picture.InWords)] : [], [picture.Svg]),
         picture.Caption.Length > 0 ? Markup.Element("figcaption", [picture.Caption]) : Markup.Nothing]);
 
     // Saved from the page itself, so that the page needs no folder beside it.
