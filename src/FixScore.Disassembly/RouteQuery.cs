@@ -29,12 +29,18 @@ public enum FirstTool
 /// <param name="Parts">Ids of the parts to free; with several, all of them in one go, so that shared work counts once.</param>
 /// <param name="Cost">What the route is to be shortest in.</param>
 /// <param name="FirstTool">How the first tool counts.</param>
-/// <param name="Effort">The most states the search may open; counted, so that the answer is the same on every machine.</param>
+/// <param name="Effort">
+/// The most states the search may open where up to <see cref="UsualOperations"/> operations matter; with more it is less, by the
+/// cube of their number, for a state then costs more and more parts are asked for. Counted, so that the answer is the same on every machine.
+/// </param>
 public sealed record RouteQuery(
     ImmutableArray<string> Parts, RouteCost Cost = RouteCost.Steps, FirstTool FirstTool = FirstTool.NoChange, int Effort = RouteQuery.UsualEffort)
 {
     /// <summary>The effort unless another is asked for: some seconds of work at most.</summary>
     public const int UsualEffort = 150_000;
+
+    /// <summary>Up to how many operations the effort is taken as it is.</summary>
+    public const int UsualOperations = 64;
 
     /// <summary>A route to one part.</summary>
     public RouteQuery(string part, RouteCost cost = RouteCost.Steps, FirstTool firstTool = FirstTool.NoChange, int effort = UsualEffort)

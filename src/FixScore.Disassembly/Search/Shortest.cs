@@ -16,6 +16,7 @@ sealed record Shortest(int[]? Works, Int128 Bound, bool IsProven)
     /// <param name="cancellation">Cancels it.</param>
     public static Shortest Of(Plan plan, Func<Landmarks, Price> pricing, Func<Price, Harm> harming, int effort, CancellationToken cancellation)
     {
+        effort = Allowed(plan, effort);
         var landmarks = Landmarks.Of(plan);
         var price = pricing(landmarks);
         var finder = new Finder(plan, price, landmarks, harming(price), cancellation);
@@ -25,6 +26,15 @@ sealed record Shortest(int[]? Works, Int128 Bound, bool IsProven)
         var some = finder.Quick(new(Math.Max(effort, plan.Works.Length * 4)));
         return new(some is null ? null : Numbered(plan, [.. some.Moves.Select(Moves.Work)]), answer.Bound.Cost, some is not null && some.Paid.Cost == answer.Bound.Cost);
     }
+
+    // A state costs about the square of the operations that are left to choose from, and so many parts are asked for as there are more of them.
+    static int Allowed(Plan plan, int effort)
+    {
+        var operations = plan.Works.Length;
+        return operations <= RouteQuery.UsualOperations ? effort : (int)Math.Max(1, (decimal)effort * Cube(RouteQuery.UsualOperations) / Cube(operations));
+    }
+
+    static decimal Cube(decimal number) => number * number * number;
 
     static int[] Numbered(Plan plan, int[] works) => [.. works.Select(work => plan.Original[work])];
 }

@@ -7,8 +7,8 @@ namespace FixScore.Reporting.Pictures;
 /// <summary>The shortest route to every part of a record.</summary>
 sealed class FoundParts
 {
-    // What all searches together may open; a record of 300 parts would else take its time for layers alone.
-    const int EffortInAll = 3_000_000;
+    // What all searches together may open; a record of hundreds of parts would else take its time for layers alone.
+    const int EffortInAll = 1_000_000;
 
     readonly ImmutableDictionary<string, Route> routes;
 
