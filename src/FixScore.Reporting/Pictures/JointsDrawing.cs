@@ -10,7 +10,7 @@ static class JointsDrawing
     public static Markup Of(PictureLayout layout, Shown shown) => Pen.Group("route-joints",
     [
         .. layout.Joints.Select(joint => Lines(joint, layout.BoxRight)),
-        .. layout.Joints.Select(joint => Pen.Words("route-kind", layout.BoxRight + Lead, joint.Ends[^1] - 3,
+        .. layout.Joints.Select(joint => Pen.Words("route-kind", layout.BoxRight + Lead, joint.Word - 3,
             TextRoom.Fit(joint.Drawn.Words, Measures.JointLabel - Lead, Measures.SmallSize))),
         .. layout.Bands.SelectMany(band => band.Parts).Select(part => Counted(layout, part, shown)),
     ]);

@@ -9,7 +9,7 @@ sealed class PictureCaption
 {
     const int Sample = 40;
     const int Indent = Measures.Margin + Sample + 12;
-    const int Between = 10;
+    const int Between = 8;
 
     readonly List<Markup> drawn = [];
     readonly PictureScene scene;
@@ -35,7 +35,7 @@ sealed class PictureCaption
     {
         Action[] all = [.. items];
         if (all.Length == 0) return;
-        Bottom += 22;
+        Bottom += 30;
         drawn.Add(Pen.Words("route-section", Measures.Margin, Bottom, title));
         Bottom += 6;
         foreach (var item in all) item();

@@ -20,7 +20,7 @@ sealed class PictureLayout
         Bands = Placed();
         var places = Bands.SelectMany(band => band.Parts).ToDictionary(part => part.Drawn.Part.Id, StringComparer.Ordinal);
         Parts = places;
-        Joints = JointLanes.Of([.. scene.Joints.Select(joint => (joint, ports.EndsOf(joint, places)))], BoxRight + Measures.JointLabel);
+        Joints = JointLanes.Of([.. scene.Joints.Select((joint, index) => (joint, ports.EndsOf(joint, places), ports.WordAt(joint, index, places)))], BoxRight + Measures.JointLabel);
     }
 
     public int Top { get; }

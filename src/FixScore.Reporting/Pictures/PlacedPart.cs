@@ -26,8 +26,9 @@ sealed record PlacedBand(PictureBand Band, int Top, int Bottom, ImmutableArray<P
 /// <summary>A joint with its place.</summary>
 /// <param name="Drawn">The joint.</param>
 /// <param name="Lane">Place of the upright line.</param>
-/// <param name="Ends">Heights at which it leaves its parts, downwards; the last has the word.</param>
-sealed record PlacedJoint(PictureJoint Drawn, int Lane, ImmutableArray<int> Ends);
+/// <param name="Ends">Heights at which it leaves its parts, downwards.</param>
+/// <param name="Word">That of the ends above which the word stands.</param>
+sealed record PlacedJoint(PictureJoint Drawn, int Lane, ImmutableArray<int> Ends, int Word);
 
 /// <summary>Joints of a part that are only counted, with the place of the words.</summary>
 sealed record PlacedCount(int Count, int Y);
