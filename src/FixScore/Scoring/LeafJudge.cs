@@ -36,7 +36,7 @@ sealed class LeafJudge(TeardownCase source, CancellationToken cancellation)
             return Faulted(leaf, path, around, "score-left-scale", [new("score", outcome.Score)]);
         var (value, state) = ValueOf(leaf, outcome);
         return Make(leaf, path, around, value, state,
-            [.. outcome.Reasons.Select(ScoreReason.From)], outcome.Missing, outcome.Kind != OutcomeKind.Unknown && value.IsExact, isFaulted: false);
+            [.. outcome.Reasons.Select(ScoreReason.From)], [.. outcome.Missing], outcome.Kind != OutcomeKind.Unknown && value.IsExact, isFaulted: false);
     }
 
     static (Interval Value, RowState State) ValueOf(LeafNode leaf, Outcome outcome) => outcome.Kind switch
