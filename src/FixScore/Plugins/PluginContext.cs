@@ -6,7 +6,7 @@ namespace FixScore.Plugins;
 
 /// <summary>A plugin's own room: its dependencies beside those of others, contracts shared with the program.</summary>
 /// <remarks>Unloaded by the runtime once nothing of the plugin is referred to any more, which a catalogue does.</remarks>
-sealed class PluginContext(PluginFiles files) : AssemblyLoadContext(files.Plugin.Name.Name, isCollectible: true)
+sealed class PluginContext(PluginFiles files) : AssemblyLoadContext(files.Plugin.File, isCollectible: true)
 {
     [RequiresUnreferencedCode("Loads an assembly that the trimmer cannot see.")]
     public Assembly LoadPlugin() => LoadFromStream(files.Plugin.Open());

@@ -31,10 +31,13 @@ static class PluginPins
 
     static string Bare(string digest) => digest.StartsWith(Prefix, StringComparison.OrdinalIgnoreCase) ? digest[Prefix.Length..] : digest;
 
+    // Broken into lines: it is there to be copied.
     static string HintOf(PluginFiles files, PluginRequest request)
     {
-        var dependencies = string.Join(", ", files.Brought.Select(each => $"\"{Path.GetFileName(each.File)}\": \"{Bare(each.Digest)}\""));
-        var entry = $"\"file\": \"{JsonEncodedText.Encode(request.File, JavaScriptEncoder.UnsafeRelaxedJsonEscaping)}\", \"sha256\": \"{Bare(files.Plugin.Digest)}\"";
-        return $"It runs with your rights. If you trust it as it is, pin it: {{ {entry}{(dependencies.Length == 0 ? "" : $", \"dependencies\": {{ {dependencies} }}")} }}.";
+        var entry = $"\"file\": {Quoted(request.File)}, \"sha256\": \"{Bare(files.Plugin.Digest)}\"";
+        var dependencies = string.Join(",\n    ", files.Brought.Select(each => $"{Quoted(Path.GetFileName(each.File))}: \"{Bare(each.Digest)}\""));
+        return $"It runs with your rights. If you trust it as it is, pin it:\n{{ {entry}{(dependencies.Length == 0 ? "" : $",\n  \"dependencies\": {{\n    {dependencies} }}")} }}";
     }
+
+    static string Quoted(string text) => $"\"{JsonEncodedText.Encode(text, JavaScriptEncoder.UnsafeRelaxedJsonEscaping)}\"";
 }

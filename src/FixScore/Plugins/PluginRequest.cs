@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FixScore.Plugins;
 
 namespace FixScore;
 
@@ -14,4 +15,7 @@ public sealed record PluginRequest(string File, string? Sha256 = null)
 {
     /// <summary>The same of each assembly that the plugin brings along, by file name; none when it brings none.</summary>
     public ImmutableSortedDictionary<string, string> Dependencies { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
+
+    /// <summary>Whether a text is a SHA-256 as pins are written.</summary>
+    public static bool IsDigest(string text) => PluginPins.IsDigest(text);
 }
