@@ -8,7 +8,7 @@ static class Seeds
 {
     static readonly Assembly Own = typeof(Seeds).Assembly;
 
-    public static Installation Installed { get; } = Installation.Of([], []);
+    public static Installation Installed { get; } = Installation.Of([], [], PluginTerms.Usual);
 
     public static byte[][] Records { get; } = Folder("records/");
 

@@ -14,10 +14,17 @@ abstract class AppCommand(string name, string description, params string[] examp
     /// <summary>Does it. A command that only holds others is never run.</summary>
     public virtual int Run(CommandSession session) => ExitCode.Usage;
 
+    static int Run(CommandSession session, AppCommand command)
+    {
+        var code = command.Run(session);
+        session.TellMeasures();
+        return code;
+    }
+
     /// <summary>Ties the command and those below it to what runs them.</summary>
     public void RunIn(Func<ParseResult, CommandSession> session)
     {
-        if (Subcommands.Count == 0) SetAction(parsed => Run(session(parsed)));
+        if (Subcommands.Count == 0) SetAction(parsed => Run(session(parsed), this));
         foreach (var below in Subcommands.OfType<AppCommand>()) below.RunIn(session);
     }
 }

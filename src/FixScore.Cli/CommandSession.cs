@@ -12,6 +12,7 @@ sealed class CommandSession
 {
     readonly Lazy<Installation> installation;
     readonly Streams streams;
+    readonly PluginMeter? meter;
     bool inputIsTaken;
 
     public CommandSession(ParseResult parsed, CommonOptions common, Streams streams, CancellationToken cancellation)
@@ -19,9 +20,12 @@ sealed class CommandSession
         (Parsed, this.streams, Cancellation) = (parsed, streams, cancellation);
         AsJson = parsed.GetValue(common.Json);
         Culture = parsed.GetValue(common.Culture)!;
-        installation = new(() => Installation.Of(parsed.GetValue(common.Profiles) ?? [], parsed.GetValue(common.Plugins) ?? []));
         Shown = new(Culture);
         Problems = new(streams);
+        meter = parsed.GetValue(common.Measure) ? new() : null;
+        installation = new(() => Installation.Of(parsed.GetValue(common.Profiles) ?? [],
+            new NamedPlugins(this, parsed.GetValue(common.Plugins) ?? [], parsed.GetValue(common.Pins) ?? []).All(),
+            new() { TrustUnpinned = parsed.GetValue(common.TrustOnce), Limit = TimeSpan.FromSeconds(parsed.GetValue(common.Timeout)), Meter = meter }));
     }
 
     public ParseResult Parsed { get; }
@@ -120,6 +124,13 @@ sealed class CommandSession
         if (ProfileMismatchException.For(document.Record.Device, profile) is not { } mismatch) return true;
         Problems.Print(path, mismatch.Problem);
         return false;
+    }
+
+    /// <summary>Says what calls of plugin files came to, when asked to.</summary>
+    public void TellMeasures()
+    {
+        foreach (var each in meter?.Measures ?? [])
+            Error.WriteLine(Plain.Text($"{each.Plugin}: {each.What}, calls: {Shown.Number(each.Calls)}, bytes allocated a call: {Shown.Number(each.Bytes / each.Calls)}"));
     }
 
     Input ProfileInput(string nameOrFile)

@@ -20,6 +20,17 @@ sealed class CommonOptions
         Description = "A plugin file with more criteria. It runs with your rights. Can be given several times.", HelpName = "FILE", Recursive = true,
     };
 
+    public Option<string[]> Pins { get; } = new("--pins")
+    {
+        Description = "Plugin files to load, each with the SHA-256 it must have, as JSON. Can be given several times.", HelpName = "FILE", Recursive = true,
+    };
+
+    public Option<bool> TrustOnce { get; } = new("--trust-once") { Description = "Load plugin files that are not pinned, or have changed, this once.", Recursive = true };
+
+    public Option<int> Timeout { get; } = WholeNumberOption.Of("--plugin-timeout", "Seconds that one call of a plugin file may take; after that the run ends without a result. 60 if not given.", 60);
+
+    public Option<bool> Measure { get; } = new("--measure") { Description = "Say on standard error how often plugin files were called and what they allocated.", Recursive = true };
+
     public Option<CultureInfo> Culture { get; } = new("--culture")
     {
         Description = "Culture in which numbers are shown to people, such as de-DE. Documents never depend on it.", HelpName = "NAME", Recursive = true,
@@ -34,7 +45,8 @@ sealed class CommonOptions
 
     public void AddTo(Command root)
     {
-        foreach (var option in (Option[])[Json, Profiles, Plugins, Culture]) root.Options.Add(option);
+        (Timeout.Recursive, Timeout.HelpName) = (true, "SECONDS");
+        foreach (var option in (Option[])[Json, Profiles, Plugins, Pins, TrustOnce, Timeout, Measure, Culture]) root.Options.Add(option);
     }
 
     static CultureInfo? Find(string name)

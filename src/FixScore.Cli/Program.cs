@@ -9,4 +9,5 @@ Console.CancelKeyPress += (_, press) =>
     interrupt.Cancel();
     _ = Task.Delay(TimeSpan.FromSeconds(1)).ContinueWith(_ => Environment.Exit(ExitCode.Interrupted), TaskScheduler.Default);
 };
-return App.Run(args, Streams.OfConsole(), interrupt.Token);
+// Not by returning: a thread that a plugin left behind would keep the process.
+Environment.Exit(App.Run(args, Streams.OfConsole(), interrupt.Token));

@@ -15,8 +15,9 @@ public static class FixScoreServiceCollectionExtensions
     /// </summary>
     /// <param name="services">Where to register.</param>
     /// <param name="settings">
-    /// A configuration with a section <c>FixScore</c>, or that section: <c>profileFolders</c> and <c>plugins</c> are lists of paths,
-    /// <c>defaultProfile</c> is <c>ID</c> or <c>ID@VERSION</c>. Read once, now. <c>null</c> for none.
+    /// A configuration with a section <c>FixScore</c>, or that section: <c>profileFolders</c> is a list of paths,
+    /// <c>plugins</c> one of <c>{"file", "sha256", "dependencies": {file name: sha256}}</c>, <c>defaultProfile</c> is <c>ID</c> or
+    /// <c>ID@VERSION</c>. A plugin that is stated as a path alone is not pinned. Read once, now. <c>null</c> for none.
     /// </param>
     /// <param name="setup">The same in code, and the folder that relative paths start from.</param>
     /// <remarks>

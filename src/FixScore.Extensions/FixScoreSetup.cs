@@ -6,7 +6,7 @@ namespace FixScore;
 public sealed class FixScoreSetup
 {
     readonly List<string> folders = [];
-    readonly List<string> plugins = [];
+    readonly List<PluginRequest> plugins = [];
     string? profile;
 
     FixScoreSetup(string baseFolder) => BaseFolder = baseFolder;
@@ -21,10 +21,18 @@ public sealed class FixScoreSetup
         return this;
     }
 
+    /// <summary>On which terms plugin files are loaded and called, in all calls together: the last that are stated hold.</summary>
+    public PluginTerms? PluginTerms { get; set; }
+
     /// <summary>Adds a plugin file. It runs with all rights of the program.</summary>
-    public FixScoreSetup AddPluginFile(string file)
+    /// <param name="file">The file.</param>
+    /// <param name="sha256">Its pin; without one it is refused, unless <see cref="PluginTerms"/> trust what is not pinned.</param>
+    public FixScoreSetup AddPluginFile(string file, string? sha256 = null) => AddPluginFile(new PluginRequest(file, sha256));
+
+    /// <summary>Adds a plugin file that brings assemblies along, with the pins of all. It runs with all rights of the program.</summary>
+    public FixScoreSetup AddPluginFile(PluginRequest plugin)
     {
-        plugins.Add(file);
+        plugins.Add(plugin);
         return this;
     }
 
@@ -45,7 +53,7 @@ public sealed class FixScoreSetup
     // The root pointer says: stated in code, not in a file.
     internal StatedSettings Stated() => new(
         [.. folders.Select(folder => new Stated(Path.GetFullPath(folder, BaseFolder), Pointer.Root))],
-        [.. plugins.Select(file => new Stated(Path.GetFullPath(file, BaseFolder), Pointer.Root))],
+        [.. plugins.Select(plugin => new StatedPlugin(plugin with { File = Path.GetFullPath(plugin.File, BaseFolder) }, Pointer.Root))],
         profile is null ? null : new(profile, Pointer.Root),
-        []);
+        [], PluginTerms);
 }

@@ -1,3 +1,4 @@
+using FixScore.Canonical;
 using FixScore.Criteria.Documentation;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -11,7 +12,7 @@ public sealed class Registration_tests : IDisposable
     public void Settings_of_a_file_give_a_desk_that_scores()
     {
         var file = workspace.Write("settings.json", $$"""
-            { "FixScore": { "profileFolders": ["rules"], "defaultProfile": "papers", "plugins": ["{{Workspace.PluginFile}}"] } }
+            { "FixScore": { "profileFolders": ["rules"], "defaultProfile": "papers", "plugins": [{ "file": "{{Workspace.PluginFile}}", "sha256": "{{Digest.Of(File.ReadAllBytes(Workspace.PluginFile))}}" }] } }
             """);
         using var services = new ServiceCollection().AddFixScoreFromFile(file).BuildServiceProvider();
 
@@ -58,7 +59,7 @@ public sealed class Registration_tests : IDisposable
     public void A_plugin_that_is_compiled_in_and_named_as_a_file_is_installed_once()
     {
         using var provider = new ServiceCollection().AddFixScorePlugin<DocumentationPlugin>()
-            .AddFixScore(setup: setup => setup.AddPluginFile(Workspace.PluginFile)).BuildServiceProvider();
+            .AddFixScore(setup: setup => { setup.AddPluginFile(Workspace.PluginFile); setup.PluginTerms = Workspace.Trusting; }).BuildServiceProvider();
 
         Assert.Equal(["documentation", "repair-information"], provider.GetRequiredService<Catalogue>().Criteria.Select(each => each.Item.Info.Id));
     }

@@ -12,6 +12,9 @@ sealed class Workspace : IDisposable
 
     public static string PluginFile { get; } = Path.Combine(AppContext.BaseDirectory, Plugin);
 
+    /// <summary>Terms that load files without pins.</summary>
+    public static PluginTerms Trusting { get; } = new() { TrustUnpinned = true };
+
     public static string Record { get; } = Path.Combine(AppContext.BaseDirectory, "record.json");
 
     public string Write(string path, string text)

@@ -18,14 +18,14 @@ public sealed class Wrong_settings_tests : IDisposable
         Assert.Equal(
             [
                 ("settings-key-unknown", "/FixScore/profileFolder"), ("settings-folder-missing", "/FixScore/profileFolders/0"),
-                ("settings-plugin-unusable", "/FixScore/plugins/0"), ("settings-plugin-unusable", "/FixScore/plugins/1"),
+                ("plugin-file-missing", "/FixScore/plugins/0"), ("plugin-not-an-assembly", "/FixScore/plugins/1"),
                 ("settings-profile-unknown", "/FixScore/defaultProfile"),
             ],
             problems.Select(problem => (problem.Code, problem.At.Text)));
         Assert.Equal("Did you mean 'profileFolders'?", problems[0].Hint);
         Assert.Contains(Path.Combine(workspace.Folder, "nowhere"), problems[1].Message, StringComparison.Ordinal);
-        Assert.Contains("there is no such file", problems[2].Message, StringComparison.Ordinal);
-        Assert.Contains("it is not a .NET assembly", problems[3].Message, StringComparison.Ordinal);
+        Assert.Contains("missing.dll cannot be used. There is no such file.", problems[2].Message, StringComparison.Ordinal);
+        Assert.Contains("It is not a .NET assembly.", problems[3].Message, StringComparison.Ordinal);
         Assert.Equal("Did you mean 'papers'?", problems[4].Hint);
     }
 
@@ -38,6 +38,8 @@ public sealed class Wrong_settings_tests : IDisposable
     [InlineData("""{ "profileFolders": { "a": "rules" } }""", "/FixScore/profileFolders")]
     [InlineData("""{ "plugins": [["a.dll"]] }""", "/FixScore/plugins/0")]
     [InlineData("""{ "plugins": [""] }""", "/FixScore/plugins/0")]
+    [InlineData("""{ "plugins": [{ "sha256": "00" }] }""", "/FixScore/plugins/0")]
+    [InlineData("""{ "plugins": "a.dll" }""", "/FixScore/plugins")]
     [InlineData("""{ "defaultProfile": ["papers"] }""", "/FixScore/defaultProfile")]
     [InlineData("\"rules\"", "/FixScore")]
     public void A_value_of_the_wrong_kind_is_named(string section, string at)

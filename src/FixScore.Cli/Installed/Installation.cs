@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FixScore.Cli.Files;
 using FixScore.Criteria.Adhesives;
 using FixScore.Criteria.Cost;
@@ -34,11 +35,28 @@ sealed record Installation(Catalogue Catalogue, ProfileLibrary Library)
        .Add(new PairingLawsPlugin()).Add(new EcodesignPlugin())
         .Add(new BatteriesPlugin());
 
-    public static Installation Of(string[] folders, string[] plugins)
+    public static Installation Of(string[] folders, IEnumerable<PluginRequest> plugins, PluginTerms terms)
     {
         var builder = BuiltInPlugins;
-        foreach (var file in plugins) builder.AddFile(file);
+        if (Refused(builder, plugins, terms) is { IsEmpty: false } refused) throw new RefusedPluginsException(refused);
         return new(builder.Build(), folders.Length == 0 ? BuiltIn : folders.Select(Folder).Aggregate((first, next) => first.With(next)).With(BuiltIn));
+    }
+
+    static ImmutableArray<PluginFileException> Refused(CatalogueBuilder builder, IEnumerable<PluginRequest> plugins, PluginTerms terms)
+    {
+        var refused = ImmutableArray.CreateBuilder<PluginFileException>();
+        foreach (var plugin in plugins)
+        {
+            try
+            {
+                builder.AddFile(plugin, terms);
+            }
+            catch (PluginFileException failure)
+            {
+                refused.Add(failure);
+            }
+        }
+        return refused.DrainToImmutable();
     }
 
     static ProfileLibrary BuiltIn => ProfileLibrary.Of(Resources.Names(ProfileFolder).Select(name => ("built in", (ReadOnlyMemory<byte>)Resources.Bytes(name))));

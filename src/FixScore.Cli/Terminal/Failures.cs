@@ -1,5 +1,6 @@
 using System.Globalization;
 using FixScore.Cli.Files;
+using FixScore.Cli.Installed;
 
 namespace FixScore.Cli.Terminal;
 
@@ -12,7 +13,7 @@ static class Failures
         {
             return run();
         }
-        catch (OperationCanceledException)
+        catch (OperationCanceledException failure) when (failure is not PluginTimeoutException)
         {
             return ExitCode.Interrupted;
         }
@@ -31,7 +32,8 @@ static class Failures
         CriterionFaultException faults => (ExitCode.PluginFailed, [.. faults.Faults.Select(Text)],
             "No score was made. --tolerant counts a failed criterion as the whole scale and names it in the result."),
         RecordCheckException or RequirementFaultException => (ExitCode.PluginFailed, [failure.Message], "Tell whoever wrote the plugin, or leave it out."),
-        PluginFileException => (ExitCode.PluginFailed, [failure.Message], ""),
+        RefusedPluginsException refused => (ExitCode.PluginFailed, [.. refused.Lines], "Nothing was done. --trust-once loads files that are not pinned, or have changed."),
+        PluginTimeoutException => (ExitCode.PluginFailed, [failure.Message], "Nothing was scored. Tell whoever wrote the plugin, leave it out, or give it more --plugin-timeout."),
         OutputException => (ExitCode.OutputFailed, [failure.Message], "Nothing was written in its place."),
         // A standard output that is closed: a write to it is denied.
         IOException or UnauthorizedAccessException { InnerException: IOException } => (ExitCode.OutputFailed, [$"Output cannot be written: {failure.Message}"], ""),

@@ -12,7 +12,7 @@ sealed record Installation(FixScoreSettings Settings, Catalogue Catalogue, Profi
         var catalogue = Criteria(stated, provider, problems);
         if (stated.Profile is { } profile) problems.AddRange(Check(profile, library, catalogue, mayBind: problems.Count == 0));
         if (problems.Count > 0) throw new InvalidSettingsException([.. problems]);
-        var settings = new FixScoreSettings([.. stated.Folders.Select(each => each.Text)], stated.Profile?.Text, [.. stated.Plugins.Select(each => each.Text)]);
+        var settings = new FixScoreSettings([.. stated.Folders.Select(each => each.Text)], stated.Profile?.Text, [.. stated.Plugins.Select(each => each.Request.File)]);
         return new(settings, catalogue, library);
     }
 
@@ -48,11 +48,11 @@ sealed record Installation(FixScoreSettings Settings, Catalogue Catalogue, Profi
         {
             try
             {
-                builder.AddFile(file.Text);
+                builder.AddFile(file.Request, stated.Terms);
             }
             catch (PluginFileException failure)
             {
-                problems.Add(SettingsProblems.PluginUnusable(file, failure.Message));
+                problems.AddRange(failure.Problems.Select(problem => SettingsProblems.PluginUnusable(file, problem)));
             }
         }
         return builder.Build();

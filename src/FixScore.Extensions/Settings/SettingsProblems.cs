@@ -18,8 +18,10 @@ static class SettingsProblems
     public static Problem FolderUnreadable(Stated folder, string why) => Error(folder.At, "settings-folder-unreadable",
         "The folder {folder} of profiles cannot be read: {why}", "Check its rights.", ("folder", folder.Text), ("why", why));
 
-    public static Problem PluginUnusable(Stated file, string why) => Error(file.At, "settings-plugin-unusable",
-        "{why}", "Correct the path, or build the plugin again.", ("file", file.Text), ("why", why));
+    public static Problem PluginUnusable(StatedPlugin file, Problem why) => Error(file.At, why.Code,
+        "The plugin file {file} cannot be used. {why}", why.Hint, ("file", file.Request.File), ("why", why.Message));
+
+    public static Problem NotADigest(Pointer at) => Error(at, "settings-wrong-digest", "Here a SHA-256 in 64 hexadecimal digits is asked.", "Correct the value.");
 
     public static Problem ProfileUnknown(Stated profile, IReadOnlyList<string> known) => Error(profile.At, "settings-profile-unknown",
         "There is no profile '{profile}' to use by default.",

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Microsoft.Extensions.Configuration;
 
@@ -10,6 +11,8 @@ sealed class SettingsReader(string baseFolder)
     public const string Section = "FixScore";
 
     static readonly string[] Keys = ["profileFolders", "defaultProfile", "plugins"];
+
+    static readonly string[] PluginKeys = ["file", "sha256", "dependencies"];
 
     readonly List<Problem> problems = [];
 
@@ -36,10 +39,9 @@ sealed class SettingsReader(string baseFolder)
     StatedSettings Read(IConfigurationSection section)
     {
         var at = Pointer.Root.Child(Section);
-        foreach (var key in section.GetChildren().Select(child => child.Key).Where(key => !Keys.Any(known => Same(known, key))))
-            problems.Add(SettingsProblems.KeyUnknown(at.Child(key), key, Keys));
+        Unknown(section, at, Keys);
         if (section.Value is { Length: > 0 }) problems.Add(SettingsProblems.WrongKind(at, "an object"));
-        return new([.. Paths(section, Keys[0])], [.. Paths(section, Keys[2])], Name(section.GetSection(Keys[1]), at.Child(Keys[1])), [.. problems]);
+        return new([.. Paths(section, Keys[0])], [.. Plugins(section.GetSection(Keys[2]), at.Child(Keys[2]))], Name(section.GetSection(Keys[1]), at.Child(Keys[1])), [.. problems]);
     }
 
     List<Stated> Paths(IConfigurationSection section, string key)
@@ -53,6 +55,45 @@ sealed class SettingsReader(string baseFolder)
             else paths.Add(new(Path.GetFullPath(path, baseFolder), at.Child(entry.Key)));
         }
         return paths;
+    }
+
+    List<StatedPlugin> Plugins(IConfigurationSection list, Pointer at)
+    {
+        var plugins = new List<StatedPlugin>();
+        if (list.Value is { Length: > 0 }) problems.Add(SettingsProblems.WrongKind(at, "a list of plugins"));
+        foreach (var entry in list.GetChildren())
+        {
+            if (!int.TryParse(entry.Key, NumberStyles.None, CultureInfo.InvariantCulture, out _)) problems.Add(SettingsProblems.WrongKind(at, "a list of plugins"));
+            else if (Plugin(entry, at.Child(entry.Key)) is { } plugin) plugins.Add(new(plugin, at.Child(entry.Key)));
+        }
+        return plugins;
+    }
+
+    // A path by itself is a plugin without pins.
+    PluginRequest? Plugin(IConfigurationSection entry, Pointer at)
+    {
+        var isPath = !entry.GetChildren().Any();
+        var path = isPath ? entry.Value : entry["file"];
+        if (path is not { Length: > 0 } || path.Contains('\0', StringComparison.Ordinal))
+        {
+            problems.Add(SettingsProblems.WrongKind(at, "an object with 'file' and 'sha256', or a path"));
+            return null;
+        }
+        Unknown(entry, at, PluginKeys);
+        var dependencies = entry.GetSection("dependencies").GetChildren().ToImmutableSortedDictionary(each => each.Key, each => Digest(each, at.Child("dependencies").Child(each.Key)) ?? "", StringComparer.OrdinalIgnoreCase);
+        return new(Path.GetFullPath(path, baseFolder), isPath ? null : Digest(entry.GetSection("sha256"), at.Child("sha256"))) { Dependencies = dependencies };
+    }
+
+    string? Digest(IConfigurationSection entry, Pointer at)
+    {
+        if (entry.Value is { } text && !PluginRequest.IsDigest(text) || entry.GetChildren().Any()) problems.Add(SettingsProblems.NotADigest(at));
+        return entry.Value;
+    }
+
+    void Unknown(IConfigurationSection section, Pointer at, string[] keys)
+    {
+        foreach (var key in section.GetChildren().Select(child => child.Key).Where(key => !keys.Any(known => Same(known, key))))
+            problems.Add(SettingsProblems.KeyUnknown(at.Child(key), key, keys));
     }
 
     Stated? Name(IConfigurationSection entry, Pointer at)

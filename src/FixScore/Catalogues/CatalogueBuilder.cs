@@ -6,6 +6,7 @@ namespace FixScore;
 public sealed class CatalogueBuilder
 {
     readonly HashSet<string> added = new(StringComparer.Ordinal);
+    readonly Dictionary<object, string> from = new(ReferenceEqualityComparer.Instance);
 
     internal Dictionary<string, Installed<ICriterion>> Criteria { get; } = new(StringComparer.Ordinal);
 
@@ -13,7 +14,7 @@ public sealed class CatalogueBuilder
 
     internal Dictionary<string, Installed<IRecordCheck>> Checks { get; } = new(StringComparer.Ordinal);
 
-    /// <summary>Adds what a plugin offers. A plugin of a type that was added before is left out, so that repeats are harmless.</summary>
+    /// <summary>Adds what a plugin offers. All of it or nothing. A plugin of a type and build that was added before is left out, so that repeats are harmless.</summary>
     /// <param name="plugin">The plugin.</param>
     /// <param name="digest">SHA-256 of the file it was loaded from; <c>null</c> when compiled in.</param>
     /// <exception cref="ArgumentException">An id is taken by another plugin.</exception>
@@ -34,11 +35,45 @@ public sealed class CatalogueBuilder
     /// <summary>Freezes what was added.</summary>
     public Catalogue Build() => new(this);
 
+    /// <summary>Installs what a plugin offers: all of it, or nothing when an id is taken.</summary>
+    internal CatalogueBuilder Install(Registry offered)
+    {
+        if (added.Contains(offered.Key)) return this;
+        Check(Criteria, offered.Criteria, offered);
+        Check(Requirements, offered.Requirements, offered);
+        Check(Checks, offered.Checks, offered);
+        Put(Criteria, offered.Criteria, offered);
+        Put(Requirements, offered.Requirements, offered);
+        Put(Checks, offered.Checks, offered);
+        added.Add(offered.Key);
+        return this;
+    }
+
     CatalogueBuilder Add(object item, Action<IPluginRegistry> register, string? digest = null)
     {
-        var type = item.GetType();
-        if (added.Add(type.AssemblyQualifiedName ?? type.FullName!)) register(new Registry(this, Identify(type.Assembly, digest)));
-        return this;
+        var registry = Registry.Of(item, Identify(item.GetType().Assembly, digest));
+        if (added.Contains(registry.Key)) return this;
+        register(registry);
+        return Install(registry);
+    }
+
+    void Check<T>(Dictionary<string, Installed<T>> to, List<(string Id, Installed<T> Item)> offered, Registry by) where T : class
+    {
+        var own = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var (id, _) in offered)
+        {
+            if (to.TryGetValue(id, out var first)) throw new IdTakenException(id, by.From, from[first.Item]);
+            if (!own.Add(id)) throw new IdTakenException(id, by.From, "another offer of the same plugin");
+        }
+    }
+
+    void Put<T>(Dictionary<string, Installed<T>> to, List<(string Id, Installed<T> Item)> offered, Registry by) where T : class
+    {
+        foreach (var (id, item) in offered)
+        {
+            to.Add(id, item);
+            from[item.Item] = by.From;
+        }
     }
 
     internal static PluginIdentity Identify(Assembly assembly, string? digest = null) =>
@@ -49,22 +84,5 @@ public sealed class CatalogueBuilder
         var version = assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion
             ?? assembly.GetName().Version?.ToString() ?? "0.0.0";
         return version.Split('+')[0];
-    }
-
-    sealed class Registry(CatalogueBuilder builder, PluginIdentity plugin) : IPluginRegistry
-    {
-        public IPluginRegistry Add(ICriterion criterion) => Put(builder.Criteria, criterion.Info.Id, criterion);
-
-        public IPluginRegistry Add(IRequirementSet requirements) => Put(builder.Requirements, requirements.Info.Id, requirements);
-
-        public IPluginRegistry Add(IRecordCheck check) => Put(builder.Checks, check.Id, check);
-
-        Registry Put<T>(Dictionary<string, Installed<T>> to, string id, T item)
-        {
-            if (to.TryGetValue(id, out var first))
-                throw new ArgumentException($"The id '{id}' of {plugin.Id} is taken by {first.Plugin.Id}.");
-            to.Add(id, new(item, plugin));
-            return this;
-        }
     }
 }

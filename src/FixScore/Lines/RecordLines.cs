@@ -21,6 +21,7 @@ public static class RecordLines
     /// <param name="threads">The most lines judged at once; as many as there are cores when 0.</param>
     /// <param name="cancellation">Cancels the run.</param>
     /// <exception cref="IOException">The stream cannot be read.</exception>
+    /// <exception cref="PluginTimeoutException">A plugin did not return in time: the rest does not go on.</exception>
     public static IEnumerable<T> Score<T>(
         Stream input, Profile profile, Func<ScoredLine, T> select, Catalogue? catalogue = null,
         ScoringMode mode = ScoringMode.Strict, int threads = 0, CancellationToken cancellation = default)
@@ -30,8 +31,21 @@ public static class RecordLines
         while (Batch(reader) is { Count: > 0 } batch)
         {
             var results = new T[batch.Count];
-            Parallel.For(0, batch.Count, parallel, i => results[i] = select(judge.Score(batch[i])));
+            All(batch.Count, parallel, i => results[i] = select(judge.Score(batch[i])));
             foreach (var result in results) yield return result;
+        }
+    }
+
+    static void All(int count, ParallelOptions parallel, Action<int> each)
+    {
+        try
+        {
+            Parallel.For(0, count, parallel, each);
+        }
+        catch (AggregateException failure) when (failure.InnerExceptions.OfType<PluginTimeoutException>().FirstOrDefault() is { } late)
+        {
+            // By its name, not as one of several: whoever called waits for it.
+            throw new PluginTimeoutException(late.Plugin, late.What, late.Limit);
         }
     }
 

@@ -33,6 +33,10 @@ sealed partial class ObjectReader
     /// <summary>A slug that is the value of a map.</summary>
     public string SlugValue(JsonElement value, Place at) => TryText(value, at, Slugs.Check, out var slug) ? slug : "";
 
+    /// <summary>A text of some form that is the value of a map.</summary>
+    public string MatchingValue(JsonElement value, Place at, Func<string, bool> matches, string wanted) =>
+        TryText(value, at, each => matches(each) ? null : wanted, out var text) ? text : "";
+
     /// <summary>A number that is the value of a map.</summary>
     public decimal? NumberValue(JsonElement value, Place at) => NumberOf(value, at, negative: true);
 }
