@@ -16,6 +16,7 @@ public sealed class Imports_tests
         ["FixScore.Testing"] = [Contracts, "FixScore"],
         ["FixScore.Analysis"] = [Contracts, "FixScore"],
         ["FixScore.Reporting"] = [Contracts, "FixScore", "FixScore.Analysis", "FixScore.Disassembly", "FixScore.Pairing"],
+        ["FixScore.Reporting.Images"] = [Contracts, "FixScore", "FixScore.Reporting"],
     };
 
     /// <summary>Plugins see contracts and shared facts: never the kernel, never each other.</summary>

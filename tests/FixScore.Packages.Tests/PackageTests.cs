@@ -18,6 +18,7 @@ public sealed class PackageTests(PackedFeed feed)
         ["FixScore.Testing"] = ["FixScore"],
         ["FixScore.Analysis"] = ["FixScore", "MathNet.Numerics"],
         ["FixScore.Reporting"] = ["FixScore", "FixScore.Analysis", "FixScore.Disassembly", "FixScore.Pairing", "OxyPlot.Core", "Parquet.Net", "Sep"],
+        ["FixScore.Reporting.Images"] = ["FixScore.Reporting", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"],
         ["FixScore.Extensions"] = ["FixScore", "Microsoft.Extensions.Configuration.Json", "Microsoft.Extensions.DependencyInjection"],
         ["FixScore.Profiles"] = [],
         ["FixScore.Cli"] = [],
