@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Xml.Linq;
 using FixScore.Reporting.Cards;
 
 namespace FixScore.Reporting.Tests.Cards;
