@@ -4,7 +4,7 @@ namespace FixScore.Reporting.Cards;
 
 /// <summary>How much room text takes, whatever common font draws it: no font is asked, so that the bytes are the same everywhere.</summary>
 /// <remarks>
-/// Source: the widest advance of each letter, in hundredths of its size and rounded up, among DejaVu 2.37, Liberation 2.1, Open Sans 1.10 and Caladea 1.002
+/// Source: the widest advance of each letter, in hundredths of its size and rounded up, among DejaVu 2.37, Liberation 2.1, Open Sans 1.10 and Caladea 1.001
 /// (as packaged by Debian 12), read from their tables <c>hmtx</c>. Beyond ASCII it is the widest of the whole block.
 /// </remarks>
 static class Advances

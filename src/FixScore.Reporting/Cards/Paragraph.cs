@@ -51,7 +51,7 @@ readonly record struct Paragraph(ImmutableArray<string> Lines, int Size)
             var isLast = lines.Count + 1 == most;
             var length = Most(rest, face, size, isLast ? width - Advances.Of($"{Ellipsis}", face, size) : width);
             if (length < rest.Length && rest.LastIndexOf(' ', length) is var space && space > (isLast ? length * 3 / 4 : 0)) length = space;
-            lines.Add(rest[..length].TrimEnd() + (isLast && length < rest.Length ? Ellipsis : ""));
+            lines.Add(rest[..length].TrimEnd(' ', ',', ';', ':') + (isLast && length < rest.Length ? Ellipsis : ""));
             rest = rest[length..].TrimStart();
         }
         return lines.ToImmutable();
