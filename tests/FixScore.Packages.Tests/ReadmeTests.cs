@@ -28,6 +28,9 @@ public sealed partial class ReadmeTests(PackedFeed feed)
         var folder = feed.FolderWithRecords();
         Repository.Run(Repository.Copy, "dotnet", "run", "--project", "src/FixScore.Cli", "--", "demo", "--out", folder);
         Assert.True(File.Exists(Path.Combine(folder, "report.html")));
+        // The pictures shown are those that it makes.
+        foreach (var picture in (string[])["ranking.svg", "routes.svg"])
+            Assert.Equal(Repository.Text($"src/FixScore.Cli/Demo/{picture}"), File.ReadAllText(Path.Combine(folder, picture)));
     }
 
     [Fact]
