@@ -33,6 +33,8 @@ static class Failures
         RecordCheckException or RequirementFaultException => (ExitCode.PluginFailed, [failure.Message], "Tell whoever wrote the plugin, or leave it out."),
         PluginFileException => (ExitCode.PluginFailed, [failure.Message], ""),
         OutputException => (ExitCode.OutputFailed, [failure.Message], "Nothing was written in its place."),
+        // What standard output gives where it was closed.
+        UnauthorizedAccessException { InnerException: IOException closed } => (ExitCode.OutputFailed, [$"Output cannot be written: {closed.Message}"], ""),
         IOException => (ExitCode.OutputFailed, [$"Output cannot be written: {failure.Message}"], ""),
         _ => (ExitCode.Bug, [$"This is a bug in fixscore ({failure.GetType().Name})."], "Set FIXSCORE_DEBUG=1 and run it again to see where."),
     };
@@ -47,7 +49,7 @@ static class Failures
             foreach (var line in known.What) streams.Error.WriteLine(Plain.Text(line, 1000));
             if (known.Hint.Length > 0) streams.Error.WriteLine("  " + known.Hint);
         }
-        catch (IOException)
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
             // Nobody listens: the exit code has to do.
         }
