@@ -36,7 +36,11 @@ sealed class Fuzzer(Target target, FuzzArguments asked)
     void Attempt(byte[] input, int share, Watch watch)
     {
         watch.AtHand(input);
-        if (Failing(input, share) is { } failure) keeper.Keep(input, failure, smaller => Failing(smaller, share));
+        if (Failing(input, share) is { } failure) keeper.Keep(input, failure, smaller =>
+        {
+            watch.AtHand(smaller);
+            return Failing(smaller, share);
+        });
         else corpus.Learn(input, traces);
     }
 

@@ -14,7 +14,10 @@ sealed partial record Failure(string Key, string Reason)
         ? new(Digits().Replace(thrown.Message, "0"), thrown.Message)
         : new($"{thrown.GetType().Name} {Own(thrown).FirstOrDefault()}", $"{thrown.GetType().Name}: {thrown.Message}\n  {string.Join("\n  ", Own(thrown))}");
 
-    public static Failure Slow(long milliseconds) => new("slow", $"It took {milliseconds} ms.");
+    /// <summary>The key of what takes too long: making that small takes longer still.</summary>
+    public const string TooSlow = "slow";
+
+    public static Failure Slow(long milliseconds) => new(TooSlow, $"It took {milliseconds} ms.");
 
     // Where in this product it came from: the runtime's own frames say little.
     static IEnumerable<string> Own(Exception thrown) => new StackTrace(thrown).GetFrames().Select(frame => frame.GetMethod())

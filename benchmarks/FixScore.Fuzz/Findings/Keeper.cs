@@ -17,6 +17,6 @@ sealed class Keeper(string folder, string target)
         File.WriteAllText(name + ".txt", failure.Reason + "\n");
         File.WriteAllBytes(name + ".whole.json", input);
         Console.WriteLine($"FAILED {name}: {failure.Reason}");
-        File.WriteAllBytes(name + ".json", Smaller.Of(input, text => again(text)?.Key == failure.Key));
+        if (failure.Key != Failure.TooSlow) File.WriteAllBytes(name + ".json", Smaller.Of(input, text => again(text)?.Key == failure.Key));
     }
 }

@@ -23,11 +23,11 @@ static class ScoreCheck
         Within(score.Shown, profile);
         foreach (var reason in score.Nodes.SelectMany(node => node.Reasons))
         {
-            traces.Add($"{profile.Id} {reason.Code}");
+            traces.Add(reason.Code);
             FaultException.Unless(reason.Text.Length > 0, $"The reason {reason.Code} says nothing.");
         }
         traces.Add(score.Total.IsExact ? "exact" : "range");
-        foreach (var gate in score.Gates) traces.Add($"{profile.Id} {gate.Id}");
+        foreach (var gate in score.Gates) traces.Add(gate.Ends == GateEnds.Both ? "gate" : "gate-perhaps");
         Verifies(score);
     }
 

@@ -35,8 +35,9 @@ static class Failures
         RefusedPluginsException refused => (ExitCode.PluginFailed, [.. refused.Lines], "Nothing was done. --trust-once loads files that are not pinned, or have changed."),
         PluginTimeoutException => (ExitCode.PluginFailed, [failure.Message], "Nothing was scored. Tell whoever wrote the plugin, leave it out, or give it more --plugin-timeout."),
         OutputException => (ExitCode.OutputFailed, [failure.Message], "Nothing was written in its place."),
-        // A standard output that is closed: a write to it is denied.
-        IOException or UnauthorizedAccessException { InnerException: IOException } => (ExitCode.OutputFailed, [$"Output cannot be written: {failure.Message}"], ""),
+        // What standard output gives where it was closed.
+        UnauthorizedAccessException { InnerException: IOException closed } => (ExitCode.OutputFailed, [$"Output cannot be written: {closed.Message}"], ""),
+        IOException => (ExitCode.OutputFailed, [$"Output cannot be written: {failure.Message}"], ""),
         _ => (ExitCode.Bug, [$"This is a bug in fixscore ({failure.GetType().Name})."], "Set FIXSCORE_DEBUG=1 and run it again to see where."),
     };
 
@@ -50,7 +51,7 @@ static class Failures
             foreach (var line in known.What) streams.Error.WriteLine(Plain.Text(line, 1000));
             if (known.Hint.Length > 0) streams.Error.WriteLine("  " + known.Hint);
         }
-        catch (Exception silent) when (silent is IOException or UnauthorizedAccessException)
+        catch (Exception unheard) when (unheard is IOException or UnauthorizedAccessException)
         {
             // Nobody listens: the exit code has to do.
         }

@@ -6,24 +6,27 @@ namespace FixScore.Reading;
 /// <summary>Finds member names that hold half of a surrogate pair. JSON allows them (RFC 8259, section 8.2), but no text has them: nothing could ask for such a member or point to it.</summary>
 static class BrokenNames
 {
-    /// <summary>The first one, as a problem of the object around it, with its byte offset; <c>null</c> when all names are text.</summary>
+    /// <summary>The first one, as a problem of the object around it, with the byte offset of that; <c>null</c> when all names are text.</summary>
     /// <param name="text">A text that is JSON.</param>
     public static (Problem Problem, int Offset)? First(ReadOnlySpan<byte> text)
     {
         // Nearly no text has such escapes.
         if (text.IndexOf("\\ud"u8) < 0 && text.IndexOf("\\uD"u8) < 0) return null;
         var reader = new Utf8JsonReader(text, new JsonReaderOptions { MaxDepth = JsonText.MaxDepth });
-        var around = new Stack<Place>();
+        var around = new Stack<(Place Place, int Offset)>();
         Place at = Place.Root;
         while (reader.Read())
         {
             switch (reader.TokenType)
             {
-                case JsonTokenType.PropertyName when IsBroken(reader.ValueSpan): return (Problem(around.Peek()), (int)reader.TokenStartIndex);
-                case JsonTokenType.PropertyName: at = new(around.Peek(), reader.GetString()); break;
-                case JsonTokenType.StartObject: around.Push(at); break;
-                case JsonTokenType.StartArray: around.Push(at); at = new(at, null, 0); break;
-                case JsonTokenType.EndObject or JsonTokenType.EndArray: at = around.Pop().After; break;
+                case JsonTokenType.PropertyName when IsBroken(reader.ValueSpan): return (Problem(around.Peek().Place), around.Peek().Offset);
+                case JsonTokenType.PropertyName: at = new(around.Peek().Place, reader.GetString()); break;
+                case JsonTokenType.StartObject: around.Push((at, (int)reader.TokenStartIndex)); break;
+                case JsonTokenType.StartArray:
+                    around.Push((at, (int)reader.TokenStartIndex));
+                    at = new(at, null, 0);
+                    break;
+                case JsonTokenType.EndObject or JsonTokenType.EndArray: at = around.Pop().Place.After; break;
                 default: at = at.After; break;
             }
         }
