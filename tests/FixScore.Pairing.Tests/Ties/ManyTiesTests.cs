@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using FixScore.Pairing.Ties;
 using FixScore.Records;
 using static FixScore.Pairing.Tests.Bench;
@@ -9,8 +8,6 @@ namespace FixScore.Pairing.Tests.Ties;
 public sealed class ManyTiesTests
 {
     static readonly string[] Parts = [.. Enumerable.Range(0, 40).Select(i => $"p{i}")];
-    static readonly TimeSpan Moments = TimeSpan.FromSeconds(10);
-
     [Fact]
     public void Random_trials_prove_a_tie_to_the_board_and_one_between_parts()
     {
@@ -53,9 +50,6 @@ public sealed class ManyTiesTests
             return Swap($"t{t}", swapped.Select(part => $"{part}=b").Joined(), check, check with { Function = "other" });
         });
         var source = new RecordCase(Device([Board, .. Parts.Select(Part)], [], swaps));
-        var clock = Stopwatch.StartNew();
-        var context = Assert.Single(source.Derive<PairTies>().Contexts);
-        Assert.True(clock.Elapsed < Moments, $"{clock.Elapsed}");
-        return context;
+        return Assert.Single(source.Derive<PairTies>().Contexts);
     }
 }
