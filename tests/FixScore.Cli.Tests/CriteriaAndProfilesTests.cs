@@ -28,7 +28,7 @@ public sealed partial class CriteriaAndProfilesTests
 
     [Fact]
     public void Criteria_of_a_plugin_file_are_listed_with_the_others() =>
-        Assert.Contains("\ntest.throws: Throws\n", Fixscore.Run("criteria", "--plugin", FailingPlugin.File).Out, StringComparison.Ordinal);
+        Assert.Contains("\ntest.throws: Throws\n", Fixscore.Run("criteria", "--trust-once", "--plugin", FailingPlugin.File).Out, StringComparison.Ordinal);
 
     [Fact]
     public void Profiles_are_listed_with_where_they_are_from()
@@ -66,7 +66,7 @@ public sealed partial class CriteriaAndProfilesTests
     public void The_schema_of_profiles_knows_the_criteria_of_plugins_too()
     {
         Assert.Contains("togetherBands", Fixscore.Run("profiles", "--schema").Out, StringComparison.Ordinal);
-        Assert.Contains("test.throws", Fixscore.Run("profiles", "--schema", "--plugin", FailingPlugin.File).Out, StringComparison.Ordinal);
+        Assert.Contains("test.throws", Fixscore.Run("profiles", "--schema", "--trust-once", "--plugin", FailingPlugin.File).Out, StringComparison.Ordinal);
     }
 
     [GeneratedRegex(@"(?<=FixScore\.[A-Za-z.]+ )\d+\.\d+\.\d+")]

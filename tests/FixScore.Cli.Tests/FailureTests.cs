@@ -10,7 +10,7 @@ public sealed class FailureTests
     public void A_criterion_that_throws_ends_the_run_with_4_and_is_named()
     {
         using var folder = new TemporaryFolder();
-        var ran = Fixscore.RunOn(Tablets.Slate2, "score", "-", "--profile", folder.Write("p.json", FailingPlugin.Profile), "--plugin", FailingPlugin.File);
+        var ran = Fixscore.RunOn(Tablets.Slate2, "score", "-", "--profile", folder.Write("p.json", FailingPlugin.Profile), "--trust-once", "--plugin", FailingPlugin.File);
         Assert.Equal((4, ""), (ran.Code, ran.Out));
         Assert.StartsWith("The criterion test.throws of FixScore.Cli.Tests failed at total/one (criterion-threw", ran.Error, StringComparison.Ordinal);
         Assert.Contains("--tolerant", ran.Error, StringComparison.Ordinal);
@@ -20,7 +20,7 @@ public sealed class FailureTests
     public void A_tolerant_run_takes_it_as_the_whole_scale_and_says_so()
     {
         using var folder = new TemporaryFolder();
-        var ran = Fixscore.RunOn(Tablets.Slate2, "score", "-", "--profile", folder.Write("p.json", FailingPlugin.Profile), "--plugin", FailingPlugin.File, "--tolerant");
+        var ran = Fixscore.RunOn(Tablets.Slate2, "score", "-", "--profile", folder.Write("p.json", FailingPlugin.Profile), "--trust-once", "--plugin", FailingPlugin.File, "--tolerant");
         Assert.Equal(0, ran.Code);
         Assert.Contains(", tolerant\n", ran.Out, StringComparison.Ordinal);
         Assert.Contains("! The criterion at total/one failed (criterion-threw); it counts as the whole\n  scale.", ran.Out, StringComparison.Ordinal);
@@ -29,7 +29,7 @@ public sealed class FailureTests
     [Fact]
     public void A_record_check_that_throws_is_the_plugins_fault()
     {
-        var ran = Fixscore.RunOn(Tablets.Changed(Tablets.Slate2, record => record["id"] = FailingPlugin.Dreaded), "validate", "-", "--plugin", FailingPlugin.File);
+        var ran = Fixscore.RunOn(Tablets.Changed(Tablets.Slate2, record => record["id"] = FailingPlugin.Dreaded), "validate", "-", "--trust-once", "--plugin", FailingPlugin.File);
         Assert.Equal((4, ""), (ran.Code, ran.Out));
         Assert.StartsWith("A record check of a plugin failed on <standard input> (InvalidOperationException).", ran.Error, StringComparison.Ordinal);
     }

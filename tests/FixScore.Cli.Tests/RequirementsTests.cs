@@ -127,12 +127,12 @@ public sealed class RequirementsTests
     [Fact]
     public void A_set_that_throws_ends_the_run_with_4_and_is_named()
     {
-        var ran = Fixscore.RunOn(Tablets.Slate2, "requirements", "-", "--plugin", FailingPlugin.File);
+        var ran = Fixscore.RunOn(Tablets.Slate2, "requirements", "-", "--trust-once", "--plugin", FailingPlugin.File);
         Assert.Equal((4, ""), (ran.Code, ran.Out));
         Assert.StartsWith("The requirement set test.demands of FixScore.Cli.Tests failed (InvalidOperationException).", ran.Error, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_set_that_is_not_asked_cannot_fail() =>
-        Assert.Equal(0, Fixscore.RunOn(Tablets.Slate2, "requirements", "-", "--plugin", FailingPlugin.File, "--set", "us-co-hb24-1121").Code);
+        Assert.Equal(0, Fixscore.RunOn(Tablets.Slate2, "requirements", "-", "--trust-once", "--plugin", FailingPlugin.File, "--set", "us-co-hb24-1121").Code);
 }

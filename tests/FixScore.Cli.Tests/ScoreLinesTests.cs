@@ -56,9 +56,9 @@ public sealed class ScoreLinesTests
     {
         using var folder = new TemporaryFolder();
         var profile = folder.Write("half.json", FailingPlugin.Profile);
-        var ran = Fixscore.RunOn(Lines(Slate3), "score", "-", "--ndjson", "--profile", profile, "--plugin", FailingPlugin.File);
+        var ran = Fixscore.RunOn(Lines(Slate3), "score", "-", "--ndjson", "--profile", profile, "--trust-once", "--plugin", FailingPlugin.File);
         Assert.Equal((4, "plugin-failed"), (ran.Code, Problem(ran.Out.TrimEnd('\n')).Code));
-        Assert.Equal(0, Fixscore.RunOn(Lines(Slate3), "score", "-", "--ndjson", "--tolerant", "--profile", profile, "--plugin", FailingPlugin.File).Code);
+        Assert.Equal(0, Fixscore.RunOn(Lines(Slate3), "score", "-", "--ndjson", "--tolerant", "--profile", profile, "--trust-once", "--plugin", FailingPlugin.File).Code);
     }
 
     [Fact]

@@ -34,9 +34,10 @@ sealed class LeafJudge(TeardownCase source, CancellationToken cancellation)
     {
         if (outcome.Kind == OutcomeKind.Scored && !leaf.Scale.Whole.Contains(outcome.Score))
             return Faulted(leaf, path, around, "score-left-scale", [new("score", outcome.Score)]);
+        if (outcome.Missing.IsDefault || outcome.Missing.Contains(null!)) throw new InvalidOperationException("An outcome lists what is missing, if only as an empty list.");
         var (value, state) = ValueOf(leaf, outcome);
         return Make(leaf, path, around, value, state,
-            [.. outcome.Reasons.Select(ScoreReason.From)], [.. outcome.Missing], outcome.Kind != OutcomeKind.Unknown && value.IsExact, isFaulted: false);
+            [.. outcome.Reasons.Select(ScoreReason.From)], outcome.Missing, outcome.Kind != OutcomeKind.Unknown && value.IsExact, isFaulted: false);
     }
 
     static (Interval Value, RowState State) ValueOf(LeafNode leaf, Outcome outcome) => outcome.Kind switch
