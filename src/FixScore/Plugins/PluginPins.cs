@@ -11,7 +11,7 @@ static class PluginPins
 
     public static ImmutableArray<Problem> Check(PluginFiles files, PluginRequest request)
     {
-        var hint = HintOf(files, request);
+        var hint = HintOf(files);
         if (request.Sha256 is not { } pin) return [PluginProblems.Unpinned(hint)];
         var problems = ImmutableArray.CreateBuilder<Problem>();
         if (!Same(pin, files.Plugin.Digest)) problems.Add(PluginProblems.Changed(Bare(pin), Bare(files.Plugin.Digest), hint));
@@ -32,9 +32,9 @@ static class PluginPins
     static string Bare(string digest) => digest.StartsWith(Prefix, StringComparison.OrdinalIgnoreCase) ? digest[Prefix.Length..] : digest;
 
     // Broken into lines: it is there to be copied.
-    static string HintOf(PluginFiles files, PluginRequest request)
+    static string HintOf(PluginFiles files)
     {
-        var entry = $"\"file\": {Quoted(request.File)}, \"sha256\": \"{Bare(files.Plugin.Digest)}\"";
+        var entry = $"\"file\": {Quoted(files.Plugin.File)}, \"sha256\": \"{Bare(files.Plugin.Digest)}\"";
         var dependencies = string.Join(",\n    ", files.Brought.Select(each => $"{Quoted(Path.GetFileName(each.File))}: \"{Bare(each.Digest)}\""));
         return $"It runs with your rights. If you trust it as it is, pin it:\n{{ {entry}{(dependencies.Length == 0 ? "" : $",\n  \"dependencies\": {{\n    {dependencies} }}")} }}";
     }
