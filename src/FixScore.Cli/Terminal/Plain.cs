@@ -1,18 +1,16 @@
 using System.Text;
 using System.Text.RegularExpressions;
+using FixScore.Reporting;
 
 namespace FixScore.Cli.Terminal;
 
 /// <summary>Makes text of records fit for a terminal: nothing that moves the cursor, breaks lines or turns the reading direction around.</summary>
 static partial class Plain
 {
-    const string Cut = "...";
-
-    public static string Text(string text) =>
-        text.Any(IsUnwanted) ? string.Concat(text.Select(letter => IsUnwanted(letter) ? '\uFFFD' : letter)) : text;
+    public static string Text(string text) => PlainText.Of(text);
 
     /// <summary>The same, cut where it is long.</summary>
-    public static string Text(string text, int longest) => Text(text.Length > longest ? text[..WholeLetters(text, longest - Cut.Length)] + Cut : text);
+    public static string Text(string text, int longest) => PlainText.Of(text, longest);
 
     /// <summary>The same with line breaks after hyphens, where a compound is longer than <paramref name="longest"/>.</summary>
     public static string Folded(string text, int longest)
@@ -26,12 +24,6 @@ static partial class Plain
         }
         return folded.ToString();
     }
-
-    static int WholeLetters(string text, int length) => char.IsHighSurrogate(text[length - 1]) ? length - 1 : length;
-
-    // Control characters; line and paragraph separators; marks, embeddings, overrides and isolates of the bidirectional algorithm (UAX 9).
-    static bool IsUnwanted(char letter) =>
-        char.IsControl(letter) || letter is '\u2028' or '\u2029' or '\u061C' or '\u200E' or '\u200F' or >= '\u202A' and <= '\u202E' or >= '\u2066' and <= '\u2069';
 
     // Up to a hyphen or blank, it included.
     [GeneratedRegex("[^- ]*[- ]|[^- ]+")]

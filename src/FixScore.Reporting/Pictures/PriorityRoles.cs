@@ -7,7 +7,8 @@ namespace FixScore.Reporting.Pictures;
 /// <remarks>Source: Regulation (EU) 2023/1669, Annex IV point 5, the priority parts of phones and tablets.</remarks>
 static class PriorityRoles
 {
-    static readonly ImmutableArray<string> All =
+    /// <summary>The roles, the hinge for devices that fold.</summary>
+    public static ImmutableArray<string> All { get; } =
     [
         Roles.Battery, Roles.DisplayAssembly, "back-cover", "front-camera", "rear-camera", "charging-port", "button", "microphone", "speaker", "hinge",
     ];

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FixScore.Records;
+using FixScore.Reporting.Pictures;
 
 namespace FixScore.Reporting.Reports;
 
@@ -12,13 +13,9 @@ sealed record PriorityParts(ImmutableArray<Part> Shown, int LeftOut, bool ByRole
     const int Most = 40;
     const int MostOthers = 24;
 
-    // The priority parts of Regulation (EU) 2023/1669 Annex IV point 5, the hinge for devices that fold.
-    static readonly ImmutableArray<string> Priority =
-        [Roles.Battery, Roles.DisplayAssembly, "back-cover", "front-camera", "rear-camera", "charging-port", "button", "microphone", "speaker", "hinge"];
-
     public static PriorityParts Of(TeardownRecord record)
     {
-        Part[] priority = [.. record.Parts.Where(part => Priority.Contains(part.Role))];
+        Part[] priority = [.. record.Parts.Where(part => PriorityRoles.All.Contains(part.Role))];
         ImmutableArray<Part> shown = priority.Length > 0 ? [.. priority.Take(Most)] : [.. record.Parts.Take(MostOthers)];
         return new(shown, record.Parts.Count - shown.Length, priority.Length > 0);
     }
