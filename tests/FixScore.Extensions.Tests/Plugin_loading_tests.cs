@@ -22,11 +22,14 @@ public sealed class Plugin_loading_tests : IDisposable
     [Fact]
     public void Two_plugins_use_two_versions_of_one_library_side_by_side()
     {
-        var score = Bench.Score(Bench.With(SamplePlugins.Marks, SamplePlugins.Labels), ScoringMode.Strict, "acme.marks", "acme.labels");
+        var catalogue = Bench.With(SamplePlugins.Marks, SamplePlugins.Labels);
+        var score = Bench.Score(catalogue, ScoringMode.Strict, "acme.marks", "acme.labels");
 
         Assert.Equal([3.75m, 3m, 4.5m], score.Nodes.Select(node => node.Value.Low));
         Assert.Equal(["1.0.0.0", "2.0.0.0"], AssemblyLoadContext.All.Where(context => context.Name == SamplePlugins.Marks || context.Name == SamplePlugins.Labels)
             .SelectMany(context => context.Assemblies).Select(assembly => assembly.GetName()).Where(name => name.Name == "Acme.Units").Select(name => name.Version!.ToString()).Distinct().Order());
+        // Contexts are collected once nothing holds their plugins.
+        GC.KeepAlive(catalogue);
     }
 
     [Fact]
