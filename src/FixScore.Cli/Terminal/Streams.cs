@@ -20,7 +20,7 @@ sealed record Streams(TextWriter Out, TextWriter Error, Stream In, Stream? RawOu
         return new(
             new StreamWriter(raw, utf8) { AutoFlush = true, NewLine = "\n" },
             new StreamWriter(Console.OpenStandardError(), utf8) { AutoFlush = true, NewLine = "\n" },
-            Console.OpenStandardInput(), raw,
+            StandardInput.Open(), raw,
             plain ? 80 : Math.Clamp(WindowWidth(), 40, 160),
             !plain && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")) && Environment.GetEnvironmentVariable("TERM") != "dumb",
             !Console.IsErrorRedirected);

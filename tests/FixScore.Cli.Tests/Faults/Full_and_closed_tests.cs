@@ -56,6 +56,38 @@ public sealed class Full_and_closed_tests : IDisposable
         Assert.Equal(5, ran.Code);
     }
 
+    [PosixFact]
+    public void A_closed_standard_input_is_empty()
+    {
+        var ran = Child.Shell("fixscore validate - <&-");
+        Assert.Equal(3, ran.Code);
+        Assert.Contains("json.empty", ran.Error, StringComparison.Ordinal);
+    }
+
+    [SmallDiskFact]
+    public void A_read_only_disk_keeps_the_old_file()
+    {
+        using var disk = new SmallDisk();
+        var target = Path.Combine(disk.Path, "s.json");
+        File.WriteAllText(target, "old");
+        disk.MakeReadOnly();
+        var ran = Fixscore.RunOn(Torch.Record, "score", "-", "--profile", "bench-balanced", "--out", target);
+        Assert.Equal(5, ran.Code);
+        Assert.Contains("cannot be written", ran.Error, StringComparison.Ordinal);
+        Assert.Equal("old", File.ReadAllText(target));
+        Assert.Equal([target], Directory.GetFiles(disk.Path));
+    }
+
+    [SmallDiskFact]
+    public void A_folder_on_a_read_only_disk_is_not_made()
+    {
+        using var disk = new SmallDisk();
+        disk.MakeReadOnly();
+        var ran = Fixscore.Run("demo", "--out", Path.Combine(disk.Path, "demo"));
+        Assert.Equal(5, ran.Code);
+        Assert.Contains("cannot be written", ran.Error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_folder_below_a_file_is_no_folder()
     {

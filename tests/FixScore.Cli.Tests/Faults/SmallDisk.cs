@@ -30,6 +30,11 @@ sealed class SmallDisk : IDisposable
         }
     }
 
+    public void MakeReadOnly()
+    {
+        if (!Run("mount", "-o", "remount,ro", Path)) throw new InvalidOperationException("It cannot be made read-only.");
+    }
+
     public void Dispose()
     {
         Run("umount", Path);
