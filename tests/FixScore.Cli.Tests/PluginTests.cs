@@ -74,6 +74,25 @@ public sealed class PluginTests : IDisposable
     }
 
     [Fact]
+    public void A_score_names_every_file_of_its_plugin_and_another_dependency_of_it_is_a_difference_in_versions()
+    {
+        var profile = folder.Write("p.json", Profile("acme.marks"));
+        var record = folder.Write("r.json", Tablets.Slate2);
+        string[] plugin = ["--plugin", SamplePlugins.Marks, "--trust-once"];
+        var score = Fixscore.Run(["score", record, "--profile", profile, "--json", .. plugin]).Out;
+        var units = Path.Combine(Path.GetDirectoryName(SamplePlugins.Marks)!, "Acme.Units.dll");
+        var digest = "sha256:" + Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(units)));
+        Assert.Contains($"\"file\": \"Acme.Units.dll\",\n          \"digest\": \"{digest}\"", score, StringComparison.Ordinal);
+
+        string[] verify = ["verify", folder.Write("s.json", Encoding.UTF8.GetBytes(score)), "--record", record, "--profile", profile, .. plugin];
+        Assert.Equal(0, Fixscore.Run(verify).Code);
+        File.WriteAllText(folder.File("s.json"), score.Replace(digest, "sha256:" + new string('0', 64), StringComparison.Ordinal));
+        Assert.Contains("/plugins/0/dependencies/0/digest", Fixscore.Run(verify).Out, StringComparison.Ordinal);
+        Fixscore.Run(["report", record, "--profile", profile, "--out", folder.File("report.md"), .. plugin]);
+        Assert.Contains(digest, File.ReadAllText(folder.File("report.md")), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_score_outside_the_scale_is_refused_or_told_as_the_caller_chose()
     {
         var ran = Score("acme.leaves-scale");

@@ -13,7 +13,11 @@ public sealed class Plugin_conduct_tests
     [InlineData("acme.throws", "criterion-threw")]
     [InlineData("acme.gives-up", "criterion-threw")]
     [InlineData("acme.says-nothing", "criterion-threw")]
-    [InlineData("acme.leaves-open", "criterion-threw")]
+    [InlineData("acme.leaves-open", "outcome-malformed")]
+    [InlineData("acme.half-character", "outcome-malformed")]
+    [InlineData("acme.names-twice", "outcome-malformed")]
+    [InlineData("acme.points-nowhere", "outcome-malformed")]
+    [InlineData("acme.lacks-text", "outcome-malformed")]
     [InlineData("acme.leaves-scale", "score-left-scale")]
     public void A_criterion_that_breaks_the_rules_is_named_and_counts_as_the_whole_scale_or_ends_the_run(string criterion, string code)
     {

@@ -16,7 +16,10 @@ public sealed class Plugin_loading_tests : IDisposable
         var score = Bench.Score(Bench.With(SamplePlugins.Marks), ScoringMode.Strict, "acme.marks");
 
         Assert.Equal(new Interval(3m, 3m), score.Total);
-        Assert.Equal(new PluginIdentity("Acme.Marks", "1.2.0", Digest.Of(File.ReadAllBytes(SamplePlugins.Marks))), Assert.Single(score.Plugins));
+        var plugin = Assert.Single(score.Plugins);
+        Assert.Equal(("Acme.Marks", "1.2.0", Digest.Of(File.ReadAllBytes(SamplePlugins.Marks))), (plugin.Id, plugin.Version, plugin.Digest));
+        var units = Path.Combine(Path.GetDirectoryName(SamplePlugins.Marks)!, "Acme.Units.dll");
+        Assert.Equal(new PluginDependency("Acme.Units.dll", Digest.Of(File.ReadAllBytes(units))), Assert.Single(plugin.Dependencies));
     }
 
     [Fact]

@@ -52,4 +52,13 @@ public sealed record Installed<T>(T Item, PluginIdentity Plugin);
 /// <param name="Id">Name of its assembly.</param>
 /// <param name="Version">Its version, without build metadata.</param>
 /// <param name="Digest">SHA-256 of the file it was loaded from; <c>null</c> when compiled in.</param>
-public sealed record PluginIdentity(string Id, string Version, string? Digest = null);
+public sealed record PluginIdentity(string Id, string Version, string? Digest = null)
+{
+    /// <summary>The assemblies beside the file that were loaded with it, by file name; empty when compiled in or when it brings none.</summary>
+    public ImmutableArray<PluginDependency> Dependencies { get; init; } = [];
+}
+
+/// <summary>An assembly that a plugin brings along.</summary>
+/// <param name="File">Name of its file, without folders.</param>
+/// <param name="Digest">SHA-256 of the file.</param>
+public sealed record PluginDependency(string File, string Digest);

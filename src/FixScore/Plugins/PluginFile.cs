@@ -44,7 +44,7 @@ public static class PluginFile
         var registries = calls.Run(new(name, "being made and registered"), default, () =>
         {
             var assembly = new PluginContext(files).LoadPlugin();
-            var identity = CatalogueBuilder.Identify(assembly, files.Plugin.Digest);
+            var identity = CatalogueBuilder.Identify(assembly, files.Plugin.Digest) with { Dependencies = files.Dependencies };
             return assembly.GetCustomAttributes<PluginAttribute>().Select(each => Registry.Of(each.Create(), identity, files.Plugin.File, calls)).ToArray();
         });
         foreach (var registry in registries) builder.Install(registry);

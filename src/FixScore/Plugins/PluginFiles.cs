@@ -18,6 +18,9 @@ sealed class PluginFiles
     /// <summary>What the plugin brings along, by file name.</summary>
     public IEnumerable<PluginImage> Brought => inOrder.OrderBy(each => Path.GetFileName(each.File), StringComparer.Ordinal);
 
+    /// <summary>What the plugin brings along, as documents name it.</summary>
+    public ImmutableArray<PluginDependency> Dependencies => [.. Brought.Select(each => new PluginDependency(Path.GetFileName(each.File), each.Digest))];
+
     /// <exception cref="PluginFileException">It is no plugin, is for another contract, or lacks something; names all of it.</exception>
     public static PluginFiles Read(string path, string full)
     {

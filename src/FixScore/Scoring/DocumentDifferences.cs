@@ -55,7 +55,7 @@ static class DocumentDifferences
     static bool IsVersionOrText(string[] steps) => steps switch
     {
         ["", "kernel", "version"] => true,
-        ["", "plugins", _, "version" or "digest"] => true,
+        ["", "plugins", _, "version" or "digest"] or ["", "plugins", _, "dependencies", ..] => true,
         ["", "notes", _] => true,
         ["", "gates", _, "reason"] => true,
         ["", "readings", _, "point" or "taken"] => true,

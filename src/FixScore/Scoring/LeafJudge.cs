@@ -34,7 +34,7 @@ sealed class LeafJudge(TeardownCase source, CancellationToken cancellation)
     {
         if (outcome.Kind == OutcomeKind.Scored && !leaf.Scale.Whole.Contains(outcome.Score))
             return Faulted(leaf, path, around, "score-left-scale", [new("score", outcome.Score)]);
-        if (outcome.Missing.IsDefault || outcome.Missing.Contains(null!)) throw new InvalidOperationException("An outcome lists what is missing, if only as an empty list.");
+        if (OutcomeCheck.Fault(outcome) is { } member) return Faulted(leaf, path, around, "outcome-malformed", [new("member", member)]);
         var (value, state) = ValueOf(leaf, outcome);
         return Make(leaf, path, around, value, state,
             [.. outcome.Reasons.Select(ScoreReason.From)], outcome.Missing, outcome.Kind != OutcomeKind.Unknown && value.IsExact, isFaulted: false);

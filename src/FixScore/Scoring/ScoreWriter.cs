@@ -55,6 +55,12 @@ static class ScoreWriter
             json.WriteString("id", plugin.Id);
             json.WriteString("version", plugin.Version);
             if (plugin.Digest is not null) json.WriteString("digest", plugin.Digest);
+            if (plugin.Dependencies.IsEmpty) return;
+            json.List("dependencies", plugin.Dependencies, static (json, dependency) =>
+            {
+                json.WriteString("file", dependency.File);
+                json.WriteString("digest", dependency.Digest);
+            });
         });
         json.Object("kernel", score.KernelVersion, static (json, version) => json.WriteString("version", version));
         json.WriteString("mode", Word.Of(score.Mode));

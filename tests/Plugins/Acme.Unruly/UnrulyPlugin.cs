@@ -15,6 +15,10 @@ public sealed class UnrulyPlugin : IPlugin
             .Add(new Criterion("acme.leaves-scale", context => Outcome.Scored(context.Scale.Max + 1)))
             .Add(new Criterion("acme.says-nothing", _ => null!))
             .Add(new Criterion("acme.leaves-open", _ => Outcome.Scored(1m) with { Missing = default }))
+            .Add(new Criterion("acme.half-character", context => Outcome.Scored(context.Scale.Max, Reason.Of("acme.half", "{part} is marked.", [], ("part", "lid \ud83d")))))
+            .Add(new Criterion("acme.names-twice", context => Outcome.Scored(context.Scale.Max, Reason.Of("acme.twice", "{n}", [], ("n", 1m), ("n", 2m)))))
+            .Add(new Criterion("acme.points-nowhere", context => Outcome.Scored(context.Scale.Max, new Reason("acme.nowhere", "It is so.", [], default))))
+            .Add(new Criterion("acme.lacks-text", context => Outcome.Scored(context.Scale.Max, new Reason("acme.silent", null!, [], []))))
             .Add(new Criterion("acme.never-returns", NeverReturn))
             .Add(new Criterion("acme.does-nothing", context => Outcome.Scored(context.Scale.Max)))
             .Add(new Criterion("acme.allocates", Allocate));

@@ -66,7 +66,7 @@ public sealed record ScoreReason(
 /// <param name="Node">Path of the node.</param>
 /// <param name="Criterion">Id of the criterion.</param>
 /// <param name="Plugin">Id of its plugin.</param>
-/// <param name="Code">How it failed: <c>criterion-threw</c> or <c>score-left-scale</c>.</param>
+/// <param name="Code">How it failed: <c>criterion-threw</c>, <c>score-left-scale</c> or <c>outcome-malformed</c> (an answer that no document could hold: a list or text left out, a name twice, half of a surrogate pair).</param>
 /// <param name="Values">The facts.</param>
 public sealed record ScoreFault(string Node, string Criterion, string Plugin, string Code, ImmutableArray<NamedValue> Values);
 
