@@ -91,7 +91,7 @@ public sealed class BruteForceTests
 
     static void OnAll(int records, Action<BruteForce, ContextVerdicts> check, int mostParts = 10, int mostTrials = 8)
     {
-        for (var seed = 0; seed < records; seed++)
+        for (var seed = 0; seed < Runs.Of(records); seed++)
         {
             var record = RandomTrials.Of(seed, mostParts, mostTrials);
             foreach (var context in Bench.Infer(record).Contexts) check(new BruteForce(record, context.Trials), context);

@@ -15,7 +15,7 @@ public sealed class OrderTests
             Assert.Equal(context.IsConsistent, other.IsConsistent);
             Assert.Equal(context.Parts.Select(Shown), other.Parts.Select(Shown));
         }
-    }, iter: 2_000);
+    }, iter: Runs.Of(2_000));
 
     static Gen<(TeardownRecord Record, TeardownRecord Shuffled)> Shuffled =>
         from seed in Gen.Int[0, int.MaxValue]

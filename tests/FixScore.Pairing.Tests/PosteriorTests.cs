@@ -22,7 +22,7 @@ public sealed class PosteriorTests
     [Fact]
     public void Probabilities_equal_those_of_listing_every_set_of_parts()
     {
-        for (var seed = 0; seed < 2_000; seed++)
+        for (var seed = 0; seed < Runs.Of(2_000); seed++)
         {
             var record = RandomTrials.Of(seed, mostParts: 12);
             foreach (var context in TiePosteriors.Of(new RecordCase(record), Noise).Contexts)
@@ -36,7 +36,7 @@ public sealed class PosteriorTests
     [Fact]
     public void Without_errors_paired_is_one_cleared_is_none_and_suspect_is_between()
     {
-        for (var seed = 0; seed < 4_000; seed++)
+        for (var seed = 0; seed < Runs.Of(4_000); seed++)
         {
             var source = new RecordCase(RandomTrials.Of(seed));
             var verdicts = source.Derive<PairingVerdicts>();
@@ -63,7 +63,7 @@ public sealed class PosteriorTests
         foreach (var context in one.Contexts)
             foreach (var (a, b) in context.Parts.Zip(other.Contexts.Single(each => each.Context == context.Context).Parts))
                 Assert.Equal(a.Probability!.Value, b.Probability!.Value, 1e-12);
-    }, iter: 300);
+    }, iter: Runs.Of(300));
 
     [Fact]
     public void A_further_clean_trial_of_a_part_alone_never_makes_it_more_probable() => Gen.Int[0, 5_000].Sample(seed =>
@@ -75,7 +75,7 @@ public sealed class PosteriorTests
         var context = new SwapContext(LockState.Locked, null, null);
         if (record.Swaps.All(trial => SwapContext.Of(trial) != context)) return;
         Assert.True(At(more, context, part.Id) <= At(record, context, part.Id) + 1e-12);
-    }, iter: 300);
+    }, iter: Runs.Of(300));
 
     [Fact]
     public void Sampled_probabilities_lie_near_the_exact_ones()

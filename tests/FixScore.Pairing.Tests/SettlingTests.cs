@@ -36,7 +36,7 @@ public sealed class SettlingTests
     public void Whatever_comes_of_it_the_trial_settles_its_part()
     {
         var settled = 0;
-        for (var seed = 0; seed < 1_500; seed++)
+        for (var seed = 0; seed < Runs.Of(1_500); seed++)
         {
             var record = RandomTrials.Of(seed);
             foreach (var trial in Of(record))
@@ -46,7 +46,7 @@ public sealed class SettlingTests
                 Assert.Equal(Verdict.Paired, After(record, trial, Bench.Warns("fresh")));
             }
         }
-        Assert.True(settled > 1_000);
+        Assert.True(settled > Runs.Of(1_000));
     }
 
     static Verdict After(TeardownRecord record, SettlingTrial trial, FunctionCheck check)

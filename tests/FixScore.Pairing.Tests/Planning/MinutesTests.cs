@@ -14,7 +14,7 @@ public sealed class MinutesTests
         var (byMinutes, byRebuilds) = (AdaptivePlan.Of(belief, PlanObjective.Minutes, costs, effort), AdaptivePlan.Of(belief, PlanObjective.Rebuilds, costs, effort));
         Assert.True(byMinutes.Cost.Minutes <= byRebuilds.Cost.Minutes + 0.000000000001m);
         Assert.True(byMinutes.Bound <= byMinutes.Cost.Minutes);
-    }, iter: 40);
+    }, iter: Runs.Of(40));
 
     // By hand: the deep part takes 100 s each time it changes place, the outer one 10 s; both 100 s. Deep first at p = 1/2:
     // 100, then the outer one from a clean unit 10 or with the deep one to be put back 100; 155 s. Outer first: 10, then 100.

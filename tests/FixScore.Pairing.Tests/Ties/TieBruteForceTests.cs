@@ -89,7 +89,7 @@ public sealed class TieBruteForceTests
 
     static void OnAll(int records, Action<TieBruteForce, ContextTies> check, int mostParts = 5)
     {
-        for (var seed = 0; seed < records; seed++)
+        for (var seed = 0; seed < Runs.Of(records); seed++)
         {
             var record = Shown(RandomTrials.Of(seed, mostParts), seed);
             foreach (var context in new RecordCase(record).Derive<PairTies>().Contexts) check(new(record, context.Trials), context);
