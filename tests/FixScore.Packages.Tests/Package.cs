@@ -24,7 +24,10 @@ sealed class Package
     /// <summary>Names of all files in it.</summary>
     public string[] Entries { get; }
 
-    public bool IsTool => Element("packageType")?.Attribute("name")?.Value == "DotnetTool";
+    public bool IsTool => Type == "DotnetTool";
+
+    /// <summary>What kind of package it says to be; <c>null</c> for a library.</summary>
+    public string? Type => Element("packageType")?.Attribute("name")?.Value;
 
     public string SymbolsPath => Path.ChangeExtension(path, ".snupkg");
 

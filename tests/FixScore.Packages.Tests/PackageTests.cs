@@ -21,12 +21,13 @@ public sealed class PackageTests(PackedFeed feed)
         ["FixScore.Reporting.Images"] = ["FixScore.Reporting", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"],
         ["FixScore.Extensions"] = ["FixScore", "Microsoft.Extensions.Configuration.Json", "Microsoft.Extensions.DependencyInjection"],
         ["FixScore.Profiles"] = [],
+        ["FixScore.Templates"] = [],
         ["FixScore.Cli"] = [],
     };
 
     static readonly string[] PluginMay = ["FixScore.Abstractions", "FixScore.Disassembly", "FixScore.Pairing"];
 
-    IEnumerable<Package> Libraries => feed.Packages.Where(package => !package.IsTool && package.Id != "FixScore.Profiles");
+    IEnumerable<Package> Libraries => feed.Packages.Where(package => !package.IsTool && package.Id is not ("FixScore.Profiles" or "FixScore.Templates"));
 
     [Fact]
     public void Every_package_has_a_readme_a_licence_an_icon_and_a_description() => Assert.All(feed.Packages, package =>

@@ -1,3 +1,5 @@
+using FixScore.Packages.Tests.Authors;
+
 namespace FixScore.Packages.Tests;
 
 /// <summary>All packages, packed once into a folder that serves as a feed, and the tool installed from it. The slow part of these tests.</summary>
@@ -5,6 +7,7 @@ public sealed class PackedFeed : IDisposable
 {
     readonly string root = Directory.CreateTempSubdirectory("fixscore-feed-").FullName;
     readonly Lazy<string> tool;
+    readonly Lazy<AuthorGuide> guide;
 
     public PackedFeed()
     {
@@ -15,12 +18,16 @@ public sealed class PackedFeed : IDisposable
             <configuration><packageSources><clear /><add key="local" value="{Feed}" /></packageSources></configuration>
             """);
         tool = new(InstallTool);
+        guide = new(() => new(new(Directory.CreateDirectory(Path.Combine(root, "author")), Feed, Cache)));
     }
+
+    /// <summary>The guide for authors, followed once.</summary>
+    internal AuthorGuide Guide => guide.Value;
 
     string Feed => Path.Combine(root, "feed");
 
     /// <summary>Packages as unpacked by consumers: no older build can slip in.</summary>
-    DirectoryInfo Cache => new(Path.Combine(root, "cache"));
+    (string, string) Cache => ("NUGET_PACKAGES", Path.Combine(root, "cache"));
 
     /// <summary>All packages by id.</summary>
     internal Package[] Packages { get; }
@@ -43,7 +50,7 @@ public sealed class PackedFeed : IDisposable
     {
         var folder = FolderWithRecords();
         Repository.CopyFolder(Path.Combine(Repository.Root, "tests/FixScore.Packages.Tests/Consumers", consumer), folder);
-        Repository.Run(folder, Cache, "dotnet", "build", "-o", "out", "--nologo", "-v", "quiet");
+        Repository.Run(folder, [Cache], "dotnet", "build", "-o", "out", "--nologo", "-v", "quiet");
         var built = Path.Combine(folder, "out");
         return (Repository.Run(built, "dotnet", [$"{consumer}.dll", .. arguments]), built);
     }
@@ -52,7 +59,7 @@ public sealed class PackedFeed : IDisposable
 
     string InstallTool()
     {
-        Repository.Run(root, Cache, "dotnet", "tool", "install", "FixScore.Cli", "--tool-path", "tools", "--no-cache");
+        Repository.Run(root, [Cache], "dotnet", "tool", "install", "FixScore.Cli", "--tool-path", "tools", "--no-cache");
         return Path.Combine(root, "tools", "fixscore");
     }
 }
