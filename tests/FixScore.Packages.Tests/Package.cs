@@ -24,7 +24,8 @@ sealed class Package
     /// <summary>Names of all files in it.</summary>
     public string[] Entries { get; }
 
-    public bool IsTool => Element("packageType")?.Attribute("name")?.Value == "DotnetTool";
+    /// <summary>The tool, or what it is on one platform.</summary>
+    public bool IsTool => Element("packageType")?.Attribute("name")?.Value is "DotnetTool" or "DotnetToolRidPackage";
 
     public string SymbolsPath => Path.ChangeExtension(path, ".snupkg");
 

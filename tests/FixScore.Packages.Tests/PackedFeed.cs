@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace FixScore.Packages.Tests;
 
 /// <summary>All packages, packed once into a folder that serves as a feed, and the tool installed from it. The slow part of these tests.</summary>
@@ -8,7 +10,7 @@ public sealed class PackedFeed : IDisposable
 
     public PackedFeed()
     {
-        Repository.Run(Repository.Copy, "dotnet", "pack", "FixScore.sln", "-o", Feed, "--nologo", "-v", "quiet");
+        Repository.Run(Repository.Copy, "dotnet", "pack", "FixScore.sln", "-o", Feed, $"-p:ToolPackageRuntimeIdentifiers={Platform}", "--nologo", "-v", "quiet");
         Packages = [.. Directory.GetFiles(Feed, "*.nupkg").Order(StringComparer.Ordinal).Select(path => new Package(path))];
         // This feed and no other: no other registry can slip in.
         File.WriteAllText(Path.Combine(root, "nuget.config"), $"""
@@ -16,6 +18,12 @@ public sealed class PackedFeed : IDisposable
             """);
         tool = new(InstallTool);
     }
+
+    /// <summary>The platform of this machine, which the tool is compiled for.</summary>
+    public static string Platform => RuntimeInformation.RuntimeIdentifier;
+
+    /// <summary>Where the tool stands once it is installed.</summary>
+    public string ToolFolder => Path.GetDirectoryName(File.ResolveLinkTarget(tool.Value, returnFinalTarget: true)?.FullName ?? tool.Value)!;
 
     string Feed => Path.Combine(root, "feed");
 
