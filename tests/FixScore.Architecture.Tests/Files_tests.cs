@@ -5,7 +5,7 @@ namespace FixScore.Architecture.Tests;
 /// <summary>Files are small, alike and complete.</summary>
 public sealed partial class Files_tests
 {
-    static readonly string[] Code = [.. new[] { "src", "plugins", "templates", "tests", "benchmarks" }.SelectMany(folder => House.Files(folder, "*.cs"))];
+    static readonly string[] Code = [.. new[] { "src", "plugins", "templates", "tests", "benchmarks", "samples" }.SelectMany(folder => House.Files(folder, "*.cs"))];
 
     [Fact]
     public void No_file_has_over_300_lines() => Assert.DoesNotContain(Code, path => House.Lines(path).Length > 300);
@@ -41,7 +41,7 @@ public sealed partial class Files_tests
     public void Every_project_is_in_the_solution()
     {
         var solution = House.Text("FixScore.sln").Replace('\\', '/');
-        var projects = new[] { "src", "plugins", "templates", "tests", "benchmarks", "scoring-profiles" }.SelectMany(House.Projects).Where(path => !IsBuiltElsewhere(path));
+        var projects = new[] { "src", "plugins", "templates", "tests", "benchmarks", "samples", "scoring-profiles" }.SelectMany(House.Projects).Where(path => !IsBuiltElsewhere(path));
         Assert.DoesNotContain(projects, path => !solution.Contains($"\"{path}\"", StringComparison.Ordinal));
     }
 

@@ -33,6 +33,7 @@ public sealed class ConsumerTests(PackedFeed feed)
         {
             feed.Fixscore(folder, "demo");
             Assert.True(File.Exists(Path.Combine(folder, "fixscore-demo", "report.html")));
+            Assert.Equal(["fixscore-demo"], Directory.GetFileSystemEntries(folder).Select(Path.GetFileName));
         }
         finally
         {

@@ -24,7 +24,8 @@ sealed class Package
     /// <summary>Names of all files in it.</summary>
     public string[] Entries { get; }
 
-    public bool IsTool => Type == "DotnetTool";
+    /// <summary>The tool, or what it is on one platform.</summary>
+    public bool IsTool => Type is "DotnetTool" or "DotnetToolRidPackage";
 
     /// <summary>What kind of package it says to be; <c>null</c> for a library.</summary>
     public string? Type => Element("packageType")?.Attribute("name")?.Value;

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using FixScore.Packages.Tests.Authors;
 
 namespace FixScore.Packages.Tests;
@@ -11,7 +12,7 @@ public sealed class PackedFeed : IDisposable
 
     public PackedFeed()
     {
-        Repository.Run(Repository.Copy, "dotnet", "pack", "FixScore.sln", "-o", Feed, "--nologo", "-v", "quiet");
+        Repository.Run(Repository.Copy, "dotnet", "pack", "FixScore.sln", "-o", Feed, $"-p:ToolPackageRuntimeIdentifiers={Platform}", "--nologo", "-v", "quiet");
         Packages = [.. Directory.GetFiles(Feed, "*.nupkg").Order(StringComparer.Ordinal).Select(path => new Package(path))];
         // This feed and no other: no other registry can slip in.
         File.WriteAllText(Path.Combine(root, "nuget.config"), $"""
@@ -23,6 +24,12 @@ public sealed class PackedFeed : IDisposable
 
     /// <summary>The guide for authors, followed once.</summary>
     internal AuthorGuide Guide => guide.Value;
+
+    /// <summary>The platform of this machine, which the tool is compiled for.</summary>
+    public static string Platform => RuntimeInformation.RuntimeIdentifier;
+
+    /// <summary>Where the tool stands once it is installed.</summary>
+    public string ToolFolder => Path.GetDirectoryName(File.ResolveLinkTarget(tool.Value, returnFinalTarget: true)?.FullName ?? tool.Value)!;
 
     string Feed => Path.Combine(root, "feed");
 
