@@ -102,6 +102,60 @@ public sealed class ContextComparisonTests
         Assert.Equal((ComparedBy.Source, fares, text), (compared.By, compared.Fares, compared.Finding.Text));
     }
 
+    [Theory]
+    [InlineData(SwapResult.Notice, SwapResult.Notice, "source-alike")]
+    [InlineData(SwapResult.Works, SwapResult.Refused, "source-worse")]
+    [InlineData(SwapResult.Warning, SwapResult.Works, "source-better")]
+    public void How_a_spare_fares_has_a_code(SwapResult sister, SwapResult spare, string code) => Assert.Equal(code, Assert.Single(Compared(
+        Locked with { Id = "of-b", Checks = [Check("touch", sister)] },
+        Locked with { Id = "of-spare", Installed = [new("display", "spare")], Checks = [Check("touch", spare)] })).Finding.Code);
+
+    [Fact]
+    public void Spares_that_differ_from_trial_to_trial_leave_it_open()
+    {
+        var finding = Assert.Single(Compared(
+            Locked with { Checks = [Check("touch", SwapResult.Notice)] }, Locked with { Id = "again", Checks = [Check("touch", SwapResult.Refused)] },
+            Locked with { Id = "of-spare", Installed = [new("display", "spare")], Checks = [Check("touch", SwapResult.Warning)] })).Finding;
+        Assert.Equal(
+            ("source-open", "display, touch: notice or refused from a sister unit, warning from a compatible spare; which fares better is open."), (finding.Code, finding.Text));
+    }
+
+    [Fact]
+    public void A_procedure_that_differs_from_trial_to_trial_leaves_it_open()
+    {
+        var finding = Assert.Single(Compared(
+            Locked with { Checks = [Check("touch", SwapResult.Notice)] }, Locked with { Id = "again", Checks = [Check("touch", SwapResult.Refused)] },
+            Locked with { Id = "calibrated", Procedure = SwapProcedure.Calibration, Checks = [Check("touch", SwapResult.Warning)] })).Finding;
+        Assert.Equal(
+            ("procedure-open", "display from a sister unit, touch: notice or refused without, warning with calibration; what it does is open."), (finding.Code, finding.Text));
+    }
+
+    [Theory]
+    [InlineData(SwapResult.Refused, SwapResult.Works, "flagged-in-one-lock-state", "refused only when locked, works when unlocked.")]
+    [InlineData(SwapResult.Refused, SwapResult.Notice, "lock-states-differ", "refused when locked, notice when unlocked.")]
+    [InlineData(SwapResult.Notice, SwapResult.Refused, "lock-states-differ", "notice when locked, refused when unlocked.")]
+    [InlineData(SwapResult.Refused, SwapResult.Refused, "lock-states-alike", "refused both when locked and when unlocked.")]
+    public void What_the_lock_state_does_has_a_code(SwapResult locked, SwapResult unlocked, string code, string text)
+    {
+        var finding = Assert.Single(Compared(Locked with { Checks = [Check("touch", locked)] }, Unlocked with { Checks = [Check("touch", unlocked)] })).Finding;
+        Assert.Equal((code, "display from a sister unit, touch: " + text), (finding.Code, finding.Text));
+    }
+
+    [Theory]
+    [InlineData(5, "p1, p2, p3, p4, p5")]
+    [InlineData(6, "p1, p2, p3, p4 and 2 more")]
+    public void Of_many_parts_some_are_named(int parts, string named)
+    {
+        var ids = Enumerable.Range(1, parts).Select(i => $"p{i}").ToArray();
+        var many = Locked with { Installed = [.. ids.Select(id => new InstalledPart(id, "b"))], Checks = [Works("touch")] };
+        var compared = Compare(Device([Board, .. ids.Select(Part)], [], [many, many with { Id = "unlocked", LockState = LockState.Unlocked }])).Functions;
+        Assert.StartsWith($"{named} from a sister unit, touch: works", Assert.Single(compared).Finding.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_unit_of_an_unrecorded_source_is_another_unit() => Assert.StartsWith("display from another unit, touch: ", Assert.Single(Compared(
+        Locked with { Installed = [new("display", "c")], Checks = [Works("touch")] }, Unlocked with { Installed = [new("display", "c")] })).Finding.Text, StringComparison.Ordinal);
+
     [Fact]
     public void A_unit_whose_source_is_not_recorded_is_compared_with_no_other() => Assert.Empty(Compared(
         Locked with { Installed = [new("display", "spare")] }, Locked with { Id = "of-c", Installed = [new("display", "c")] }));
@@ -136,19 +190,17 @@ public sealed class ContextComparisonTests
 
     static System.Collections.Immutable.ImmutableArray<ComparedFunction> Compared(params SwapTrial[] swaps) => Compare(swaps).Functions;
 
-    static ContextComparison Compare(params SwapTrial[] swaps)
+    static ContextComparison Compare(params SwapTrial[] swaps) => Compare(Phone(swaps));
+
+    static ContextComparison Compare(TeardownRecord record) => new RecordCase(record with
     {
-        var record = Phone(swaps);
-        return new RecordCase(record with
+        Assessment = record.Assessment with
         {
-            Assessment = record.Assessment with
-            {
-                Units =
-                [
-                    new() { Id = "a", ModelCode = "m1" }, new() { Id = "b", ModelCode = "m1", Source = UnitSource.Device }, new() { Id = "c" },
-                    new() { Id = "d", ModelCode = "m2", Source = UnitSource.Device }, new() { Id = "spare", Source = UnitSource.CompatibleSpare },
-                ],
-            },
-        }).Derive<ContextComparison>();
-    }
+            Units =
+            [
+                new() { Id = "a", ModelCode = "m1" }, new() { Id = "b", ModelCode = "m1", Source = UnitSource.Device }, new() { Id = "c" },
+                new() { Id = "d", ModelCode = "m2", Source = UnitSource.Device }, new() { Id = "spare", Source = UnitSource.CompatibleSpare },
+            ],
+        },
+    }).Derive<ContextComparison>();
 }

@@ -104,6 +104,36 @@ public sealed class LockCostsTests
         Assert.Equal(AfterRelock.NotListed, Assert.Single(costs.Trials[0].Losses).AfterRelock);
     }
 
+    [Fact]
+    public void A_doubt_names_the_trials_the_function_and_how_it_would_come_back() => Assert.Equal(
+        "unlock says that payment is lost (comes back: on service), yet relock does not list it as lost: check whether it works.",
+        Assert.Single(Costs([Losing(Unlock, Recovery.OnService), Relock]).Doubts).Text);
+
+    [Fact]
+    public void Two_trials_that_disagree_on_how_it_comes_back_are_named()
+    {
+        var finding = Assert.Single(Costs([Losing(Unlock, Recovery.OnReset), Losing(Relock, Recovery.Never)]).Contradictions);
+        Assert.Equal("recoveries-disagree", finding.Code);
+        Assert.Equal("unlock says that payment is lost (comes back: on reset), relock says it too (comes back: never).", finding.Text);
+    }
+
+    [Fact]
+    public void What_one_control_shows_at_work_and_another_lost_is_disputed()
+    {
+        var costs = Costs([Losing(Unlock, Recovery.OnRelock)],
+            Control(LockState.Relocked, SwapResult.Works), Control(LockState.Relocked, SwapResult.Refused) with { Id = "control-2" });
+        Assert.Equal(AfterRelock.Disputed, Assert.Single(costs.Trials[0].Losses).AfterRelock);
+    }
+
+    [Fact]
+    public void Relocking_another_unit_says_nothing() =>
+        Assert.Empty(Costs([Losing(Unlock, Recovery.Never), Relock with { Unit = "b" }]).Doubts);
+
+    [Fact]
+    public void A_reset_is_named_where_it_counts() => Assert.Equal(
+        "unlock says that payment is lost (comes back: on reset), yet control shows it lost when relocked, after a reset.",
+        Assert.Single(Costs([Losing(Unlock, Recovery.OnReset)], Control(LockState.Relocked, SwapResult.Refused) with { Procedure = SwapProcedure.Reset }).Contradictions).Text);
+
     [Theory]
     [InlineData(LockOutcome.Failed)]
     [InlineData(LockOutcome.RefusedByMaker)]

@@ -16,6 +16,24 @@ public sealed class UnknownTests
         Assert.Equal("the observation", Assert.Single(score.At("root/b").Missing).What);
     }
 
+    // Twice 0 to 10 can move the total by 20, half of 40 to 100 by 30.
+    [Fact]
+    public void Under_a_sum_what_is_covered_is_what_can_move_the_total()
+    {
+        var profile = Make.Profile(Make.Group("sum",
+            Make.Leaf("a", "2", "t.a", "\"scale\": { \"min\": 0, \"max\": 10 }"), Make.Leaf("b", "0.5", "t.b", "\"scale\": { \"min\": 40, \"max\": 100 }")));
+        Assert.Equal(0.4m, Make.Record().Observe("t.a", (Quantity)5).Score(profile).Coverage);
+        Assert.Equal(0.6m, Make.Record().Observe("t.b", (Quantity)50).Score(profile).Coverage);
+    }
+
+    [Fact]
+    public void A_criterion_that_failed_covers_nothing_and_its_fault_says_how()
+    {
+        var score = Make.Record().Observe("t.a", (Quantity)80).Observe("t.b", "throws").Score(Two(""), ScoringMode.Tolerant);
+        Assert.Equal(0.5m, score.Coverage);
+        Assert.Equal(new NamedValue("exception", "InvalidOperationException"), Assert.Single(Assert.Single(score.Faults).Values));
+    }
+
     [Fact]
     public void A_profile_may_take_the_worst() =>
         Assert.Equal((Interval)40, Make.Record().Observe("t.a", (Quantity)80).Score(Two("\"unknown\": \"worst\"")).Total);

@@ -56,6 +56,25 @@ public sealed class BinarySplittingTests
     public void A_search_that_is_done_takes_no_outcome() =>
         Assert.Throws<InvalidOperationException>(() => BinarySplitting.Of(Parts(3), 0).After(flagged: true));
 
+    // By hand from the formula in its comment: one by one below, groups from n = 2d - 1 on.
+    [Theory]
+    [InlineData(4, 3, 4)]
+    [InlineData(5, 3, 5)]
+    [InlineData(6, 4, 6)]
+    [InlineData(7, 4, 7)]
+    [InlineData(12, 3, 10)]
+    [InlineData(16, 2, 8)]
+    public void Where_one_by_one_ends_and_groups_begin(int parts, int atMost, int trials) => Assert.Equal(trials, BinarySplitting.WorstCase(parts, atMost));
+
+    [Theory]
+    [InlineData(-1)]
+    [InlineData(4)]
+    public void A_number_of_culprits_lies_between_none_and_all(int atMost)
+    {
+        Assert.Equal("atMost", Assert.Throws<ArgumentOutOfRangeException>(() => BinarySplitting.Of(Parts(3), atMost)).ParamName);
+        Assert.Equal("atMost", Assert.Throws<ArgumentOutOfRangeException>(() => BinarySplitting.WorstCase(3, atMost)).ParamName);
+    }
+
     [Fact]
     public void More_culprits_than_parts_are_refused() => Assert.Throws<ArgumentOutOfRangeException>(() => BinarySplitting.Of(Parts(3), 4));
 

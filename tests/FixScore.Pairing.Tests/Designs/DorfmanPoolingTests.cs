@@ -79,5 +79,8 @@ public sealed class DorfmanPoolingTests
         Assert.Throws<ArgumentOutOfRangeException>(() => DorfmanPooling.BestGroupSize(0m));
         Assert.Throws<ArgumentOutOfRangeException>(() => DorfmanPooling.BestGroupSize(1.1m));
         Assert.Throws<ArgumentOutOfRangeException>(() => DorfmanPooling.CostPerPart(0.1m, 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => DorfmanPooling.CostPerPart(-0.1m, 1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => DorfmanPooling.CostPerPart(1.1m, 1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => DorfmanPooling.ExpectedTrials(-1, 0.1m, 3));
     }
 }

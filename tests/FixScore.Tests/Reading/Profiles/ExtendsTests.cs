@@ -59,6 +59,40 @@ public sealed class ExtendsTests
         ["extends-too-long /extends"],
         Texts.ProfileOf(Extending("p0", "p1", "1.0.0"), [.. Enumerable.Range(1, 100).Select(i => Extending($"p{i}", $"p{i + 1}", "1.0.0"))]).Told());
 
+    [Theory]
+    [InlineData(32, true)]
+    [InlineData(33, false)]
+    public void As_many_as_32_bases_are_taken(int bases, bool taken)
+    {
+        var chain = Enumerable.Range(1, bases - 1).Select(i => i == bases - 1 ? Extending($"p{i}", "corpus.control", "1.0.0") : Extending($"p{i}", $"p{i + 1}", "1.0.0"));
+        Assert.Equal(taken, Texts.ProfileOf(Extending("p0", "p1", "1.0.0"), [.. chain, Texts.Profile]).IsValid);
+    }
+
+    [Fact]
+    public void What_is_too_long_says_the_most() => Assert.EndsWith("More than 32 profiles extend each other.",
+        Texts.ProfileOf(Extending("p0", "p1", "1.0.0"), [.. Enumerable.Range(1, 100).Select(i => Extending($"p{i}", $"p{i + 1}", "1.0.0"))]).Problems[0].Problem.Message, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("[]")]
+    [InlineData("1")]
+    public void Patches_of_nodes_are_an_object(string nodes)
+    {
+        var result = Texts.ProfileOf(Heavier.Replace("""{ "glue": { "weight": 3 } }""", nodes, StringComparison.Ordinal), Texts.Profile);
+        Assert.Equal(["wrong-type /nodes"], result.Told());
+        Assert.Equal(("Here an object is asked.", true), (result.Problems[0].Problem.Message, result.Problems[0].Problem.Hint.Length > 0));
+    }
+
+    [Theory]
+    [InlineData("sha1:17f9fcc2a3e5d613390862244cba2d9d4144a1c0b10d109cffb975d3dcf127")]
+    [InlineData("sha256:17f9fcc2")]
+    [InlineData("sha256:g7f9fcc2a3e5d613390862244cba2d9d4144a1c0b10d109cffb975d3dcf12703")]
+    [InlineData("sha256:1gf9fcc2a3e5d613390862244cba2d9d4144a1c0b10d109cffb975d3dcf12703")]
+    public void A_digest_of_a_base_has_its_form(string digest) => Assert.Equal(
+        ["wrong-text /extends/digest"], Texts.ProfileOf(Extending("top", "corpus.control", "1.0.0", digest), Texts.Profile).Told());
+
+    [Fact]
+    public void A_profile_is_an_object() => Assert.Equal(["wrong-type"], Texts.ProfileOf("[]").Told());
+
     [Fact]
     public void A_fault_of_the_base_is_told_at_extends_with_its_place()
     {

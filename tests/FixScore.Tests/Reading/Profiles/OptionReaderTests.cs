@@ -55,6 +55,18 @@ public sealed class OptionReaderTests
     [InlineData("""{ "stepps": [] }""", "unknown-member /root/options/stepps")]
     public void Options_that_do_not_fit_are_told(string options, string told) => Assert.Equal([told], Profile(options).Told());
 
+    [Theory]
+    [InlineData("""{ "share": 1.01 }""", "A number from 0 to 1 is asked.")]
+    [InlineData("""{ "most": 21 }""", "A whole number from 1 to 20 is asked.")]
+    [InlineData("""{ "shade": "blue" }""", "'blue' is none of the words known here.")]
+    [InlineData("""{ "reuse": { "reuseable": 2 } }""", "'reuseable' is none of the words known here.")]
+    public void What_does_not_fit_is_told_with_what_would(string options, string message) => Assert.Equal(message, Assert.Single(Profile(options).Problems).Problem.Message);
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    public void The_ends_of_a_range_belong_to_it(int share) => Assert.Equal(share, Read($$"""{ "share": {{share}} }""").Get(EveryOption.Share));
+
     [Fact]
     public void Falling_limits_are_the_order_of_at_least() => Assert.Equal(
         [2m, 1m], Read("""{ "steps": [{ "atLeast": 2, "points": 20 }, { "atLeast": 1, "points": 5 }] }""").Get(EveryOption.Steps).Entries.Select(band => band.Limit));

@@ -28,6 +28,11 @@ public sealed class ReadingsTests
     [InlineData("""{ "root": null }""", "root-removed /readings/0/otherwise/0/nodes/root")]
     public void A_patch_that_spoils_the_profile_is_told_at_the_patch(string patches, string told) => Assert.Equal([told], Texts.ProfileWith(Reading(patches)).Told());
 
+    [Theory]
+    [InlineData("[]", "wrong-type")]
+    [InlineData("7", "wrong-type")]
+    public void Patches_of_a_reading_are_an_object(string patches, string code) => Assert.Equal([$"{code} /readings/0/otherwise/0/nodes"], Texts.ProfileWith(Reading(patches)).Told());
+
     [Fact]
     public void A_point_may_stand_without_another_reading() => Assert.Empty(Assert.Single(Texts.ProfileWith(
         """{ "readings": [{ "id": "r", "point": "p", "source": "s", "taken": "t", "otherwise": [] }] }""").OrThrow().Readings).Otherwise);
