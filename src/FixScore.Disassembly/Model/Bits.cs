@@ -23,15 +23,9 @@ sealed class Bits(int size)
         return (words[index >> 6] |= 1UL << index) != before;
     }
 
-    public bool AddAll(Bits other)
+    public void AddAll(Bits other)
     {
-        var grown = false;
-        for (var i = 0; i < words.Length; i++)
-        {
-            grown |= (other.words[i] & ~words[i]) != 0;
-            words[i] |= other.words[i];
-        }
-        return grown;
+        for (var i = 0; i < words.Length; i++) words[i] |= other.words[i];
     }
 
     public void KeepOnly(Bits other)
