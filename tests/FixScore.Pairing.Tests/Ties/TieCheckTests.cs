@@ -27,6 +27,16 @@ public sealed class TieCheckTests
         Assert.Equal("swaps.ties-only-between-parts", problem.Code);
         Assert.Equal(Severity.Warning, problem.Severity);
         Assert.Equal(["/swaps/1"], problem.Why.Pointers.Select(pointer => pointer.Text));
+        Assert.StartsWith("No part tied to the main board explains what t2 showed; a tie between two parts may: display + battery (", problem.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain("()", problem.Message, StringComparison.Ordinal);
+        Assert.Equal("Put in both parts of such a pair from one unit, or the main board alone: neither breaks a tie between the two.", problem.Hint);
+    }
+
+    [Fact]
+    public void Three_ties_are_all_named()
+    {
+        var record = Device([Board, .. "abcd".Select(id => Part($"{id}"))], [], [Swap("t1", "board=b", Works()), Swap("t2", "a=b", Warns())]);
+        Assert.Contains("may: a + b, a + c, a + d (", Assert.Single(new TieCheck().Check(new RecordCase(record))).Message, StringComparison.Ordinal);
     }
 
     [Fact]
