@@ -87,6 +87,61 @@ public sealed class TrialPlanTests
     }
 
     [Fact]
+    public void A_control_is_a_trial_with_nothing_installed_on_the_host_in_the_context()
+    {
+        Assert.True(Plan(Phone(Swap("control", "", Works()))).HasControl);
+        Assert.False(Plan(Phone(Swap("t1", "camera=b", Works()))).HasControl);
+        Assert.False(Plan(Phone(Swap("t1", "camera=b", Works()), Swap("t2", "display=b", Works()), Swap("control", "", Works()) with { Software = "2" })).HasControl);
+    }
+
+    [Fact]
+    public void The_context_asked_for_is_taken()
+    {
+        var asked = new SwapContext(LockState.Unlocked, "9", null);
+        Assert.Equal(asked, TrialPlan.Of(new RecordCase(Phone(Swap("t1", "camera=b", Works()))), new PlanQuery(asked)).Context);
+    }
+
+    [Theory]
+    [InlineData(64, null)]
+    [InlineData(65, PlanObstacle.TooMany)]
+    public void More_than_64_candidates_are_too_many(int parts, PlanObstacle? obstacle) => Assert.Equal(obstacle,
+        Plan(Device([Board, .. Enumerable.Range(0, parts).Select(i => Part($"p{i:00}"))], [], []), atMost: 1).Obstacle);
+
+    // By hand: what rides on the board is freed before it, what rides on the display comes along with it.
+    [Fact]
+    public void What_rides_on_the_parts_that_are_swapped_is_freed_first_or_moved_along()
+    {
+        static Operation Take(string id, string joint, string part, int seconds) => new()
+        {
+            Id = id, Action = OperationAction.Unscrew, Tools = EntryList.Of<string>(), Undoes = [joint], Removes = [part], Seconds = seconds, ReassemblySeconds = seconds,
+        };
+        var record = Device(
+            [Board, Part("display"), Part("camera") with { On = "display" }],
+            [new() { Id = "screws", Joins = ["display", "board"], Kind = JointKind.Screw }, new() { Id = "clip", Joins = ["camera", "display"], Kind = JointKind.SnapFit }], []) with
+        {
+            Operations = EntryList.Of(Take("open", "screws", "display", 30), Take("unclip", "clip", "camera", 5)),
+        };
+        var plan = Plan(record, atMost: 1);
+        Assert.Equal("display camera", plan.Candidates.Select(unit => unit.Id).Joined());
+        Assert.False(plan.AssumesReassembly);
+        Assert.NotNull(plan.Plan!.Cost.Seconds);
+    }
+
+    [Fact]
+    public void A_way_back_that_was_not_timed_is_taken_as_long_as_the_way_in()
+    {
+        var record = Device([Board, Part("display")], [new() { Id = "screws", Joins = ["display", "board"], Kind = JointKind.Screw }], []) with
+        {
+            Operations = EntryList.Of<Operation>(new Operation
+            {
+                Id = "open", Action = OperationAction.Unscrew, Tools = EntryList.Of<string>(), Undoes = ["screws"], Removes = ["display"], Seconds = 30,
+            }),
+        };
+        var plan = Plan(record);
+        Assert.Equal((120m, true), (plan.Plan!.Cost.Seconds, plan.AssumesReassembly));
+    }
+
+    [Fact]
     public void The_built_in_guesses_say_that_they_are_invented() => Assert.StartsWith("Invented", TiePriors.BuiltIn.About, StringComparison.Ordinal);
 
     static TrialPlan Plan(TeardownRecord record, int? atMost = null, TiePriors? priors = null) =>
