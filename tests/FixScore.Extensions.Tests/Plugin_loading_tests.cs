@@ -64,9 +64,12 @@ public sealed class Plugin_loading_tests : IDisposable
     [MethodImpl(MethodImplOptions.NoInlining)]
     static WeakReference Used(string file)
     {
-        var score = Bench.Score(Bench.With(file), ScoringMode.Strict, "acme.marks");
+        var catalogue = Bench.With(file);
+        var score = Bench.Score(catalogue, ScoringMode.Strict, "acme.marks");
         Assert.Equal(3m, score.Total.Low);
-        return new(AssemblyLoadContext.All.Single(context => context.Name == file));
+        var context = new WeakReference(AssemblyLoadContext.All.Single(context => context.Name == file));
+        GC.KeepAlive(catalogue);
+        return context;
     }
 
     [Fact]

@@ -56,7 +56,7 @@ public sealed class NeverLongerTests
     static void Check(int firstSeed, Func<TeardownRecord, Random, TeardownRecord> change)
     {
         var compared = 0;
-        foreach (var (record, random) in Bench.Records(250, firstSeed))
+        foreach (var (record, random) in Bench.Records(150, firstSeed))
             foreach (var (before, after) in record.Beside(change(record, random)).Where(pair => pair.One.Reachability == Reachability.Reachable))
             {
                 Assert.True(after.IsNoLongerThan(before), $"{record.Id} {before.Query.Parts[0]} {before.Query.Cost}: {after.Reachability} {after.Steps} {after.Operations} {after.Seconds}");
