@@ -7,6 +7,9 @@ namespace Acme.Unruly;
 /// <summary>A plugin whose criteria break the rules, each in its own way, and two that keep them.</summary>
 public sealed class UnrulyPlugin : IPlugin
 {
+    // What nobody could see would not be allocated at all.
+    static byte[] kept = [];
+
     /// <inheritdoc/>
     public void Register(IPluginRegistry registry)
     {
@@ -29,7 +32,11 @@ public sealed class UnrulyPlugin : IPlugin
         while (true) Thread.Sleep(50);
     }
 
-    static Outcome Allocate(DeviceContext context) => Outcome.Scored(new byte[1_000_000].Length > 0 ? context.Scale.Max : context.Scale.Min);
+    static Outcome Allocate(DeviceContext context)
+    {
+        kept = new byte[1_000_000];
+        return Outcome.Scored(context.Scale.Max);
+    }
 
     sealed class Criterion(string id, Func<DeviceContext, Outcome> judge) : IDeviceCriterion
     {
