@@ -11,10 +11,6 @@ sealed class Bits(int size)
 
     public ReadOnlySpan<ulong> Words => words;
 
-    public bool IsEmpty => Array.TrueForAll(words, word => word == 0);
-
-    public int Count => words.Sum(BitOperations.PopCount);
-
     public bool Has(int index) => (words[index >> 6] & (1UL << index)) != 0;
 
     public bool Add(int index)
@@ -31,20 +27,6 @@ sealed class Bits(int size)
     public void KeepOnly(Bits other)
     {
         for (var i = 0; i < words.Length; i++) words[i] &= other.words[i];
-    }
-
-    public bool Meets(Bits other)
-    {
-        for (var i = 0; i < words.Length; i++)
-            if ((words[i] & other.words[i]) != 0) return true;
-        return false;
-    }
-
-    public bool Holds(Bits other)
-    {
-        for (var i = 0; i < words.Length; i++)
-            if ((other.words[i] & ~words[i]) != 0) return false;
-        return true;
     }
 
     public bool Same(Bits other) => Words.SequenceEqual(other.words);

@@ -70,7 +70,7 @@ sealed class RouteFinder
         if (found.Works is null || least.Works is null)
             return found.IsProven ? null : Told(Reachability.Unknown, RouteReasons.TooMuch(source, query));
         var way = Way(found.Works);
-        var leastWay = found.Works.SequenceEqual(least.Works) ? way : Way(least.Works);
+        var leastWay = Least(found, way, least);
         return new(query, Reachability.Reachable)
         {
             Way = way,
@@ -89,13 +89,19 @@ sealed class RouteFinder
         if (Plan(_ => false) is not { } plan) return Nothing();
         var found = query.Cost == RouteCost.Seconds ? FastestOfLeastDamage(plan) : LeastDamage(plan, landmarks => Pricing(plan, landmarks));
         var least = query.Cost == RouteCost.Steps && HasUnknownTools(plan) ? LeastDamage(plan, landmarks => Pricing(plan, landmarks, UnknownTools.BareHands)) : found;
-        return found.Works is null ? Nothing() : new(query, Reachability.Unreachable)
+        if (found.Works is null) return Nothing();
+        var way = Way(found.Works);
+        return new(query, Reachability.Unreachable)
         {
-            LeastWay = least.Works is { } works ? Way(works) : null,
-            Why = RouteReasons.OnlyDamage(source, query, Harmed(Way(found.Works))),
-            Way = Way(found.Works), IsOptimal = found.IsProven, Damages = Harmed(Way(found.Works)), AtRisk = AtRisk(Way(found.Works)), Recorded = Recorded(),
+            Way = way,
+            LeastWay = least.Works is null ? null : Least(found, way, least),
+            Why = RouteReasons.OnlyDamage(source, query, Harmed(way)),
+            IsOptimal = found.IsProven, Damages = Harmed(way), AtRisk = AtRisk(way), Recorded = Recorded(),
         };
     }
+
+    // The same way is the same object, so that it is told once.
+    Way Least(Shortest found, Way way, Shortest least) => found.Works!.SequenceEqual(least.Works!) ? way : Way(least.Works!);
 
     // Time counts only where it is known of all, and only after damage.
     Shortest FastestOfLeastDamage(Plan plan)

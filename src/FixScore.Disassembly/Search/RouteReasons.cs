@@ -17,7 +17,7 @@ static class RouteReasons
         "route.not-described", "No joint and no operation names '{part}'.", [source.At(part)], ("part", part.Id));
 
     public static Reason NothingUndoes(TeardownCase source, Part part, ImmutableArray<Joint> joints) => Reason.Of(
-        "route.no-operation", joints.Length == 1 ? "No operation undoes '{joints}', which holds '{part}'." : "No operation undoes {joints}, which hold '{part}'.",
+        "route.no-operation", joints.Length == 1 ? "No operation undoes {joints}, which holds '{part}'." : "No operation undoes {joints}, which hold '{part}'.",
         joints.Select(source.At), ("joints", Listed(joints.Select(joint => joint.Id))), ("part", part.Id));
 
     public static Reason NotPossible(TeardownCase source, Part part) => Reason.Of(
