@@ -185,6 +185,65 @@ public sealed class ContextComparisonTests
         Assert.EndsWith("Not comparable: the units have the model codes m1, m2.", touch.Finding.Text, StringComparison.Ordinal);
     }
 
+    // Results of the two sides that overlap prove nothing, whichever side is the list.
+    [Theory]
+    [InlineData(SwapResult.Warning, SwapResult.Notice, SwapResult.Refused, Fares.Open)]
+    [InlineData(SwapResult.Refused, SwapResult.Notice, SwapResult.Refused, Fares.Open)]
+    [InlineData(SwapResult.Notice, SwapResult.Notice, SwapResult.Refused, Fares.Open)]
+    [InlineData(SwapResult.Refused, SwapResult.Notice, SwapResult.Warning, Fares.Better)]
+    [InlineData(SwapResult.Notice, SwapResult.Warning, SwapResult.Refused, Fares.Worse)]
+    public void A_list_on_the_second_side_is_judged_by_its_ends(SwapResult first, SwapResult best, SwapResult worst, Fares fares)
+    {
+        var compared = Assert.Single(Compared(
+            Locked with { Checks = [Check("touch", first)] },
+            Unlocked with { Checks = [Check("touch", best)] }, Unlocked with { Id = "again", Checks = [Check("touch", worst)] }));
+        Assert.Equal(fares, compared.Fares);
+    }
+
+    [Fact]
+    public void Parts_from_units_of_several_kinds_are_named_one_by_one()
+    {
+        var mixed = Locked with { Installed = [new("display", "b"), new("battery", "spare")], Checks = [Works("touch")] };
+        var finding = Assert.Single(Compared(mixed, mixed with { Id = "unlocked", LockState = LockState.Unlocked })).Finding;
+        Assert.Equal("display, battery from several units (display device, battery compatible-spare), touch: works both when locked and when unlocked.", finding.Text);
+    }
+
+    [Fact]
+    public void A_unit_that_hosts_trials_is_a_sister_unit_whatever_is_recorded_of_it() => Assert.StartsWith("display from a sister unit, touch: ", Assert.Single(Compared(
+        Locked with { Installed = [new("display", "c")], Checks = [Works("touch")] }, Unlocked with { Installed = [new("display", "c")] },
+        Locked with { Id = "control", Host = "c", Installed = [], Checks = [Works("sound")] })).Finding.Text, StringComparison.Ordinal);
+
+    [Fact]
+    public void Facts_of_lock_states_name_the_donor_twice_and_the_sides_once()
+    {
+        var values = Assert.Single(Compared(Locked with { Checks = [Works("touch")] }, Unlocked)).Finding.Why.Values;
+        Assert.Equal(
+            "parts=display function=touch donor=a sister unit otherDonor=a sister unit first=locked firstResult=works second=unlocked secondResult=works modelCodes=m1",
+            values.Select(value => $"{value.Name}={value.Value.Text}").Joined());
+    }
+
+    [Fact]
+    public void Model_codes_come_in_the_order_in_which_they_come_up() => Assert.Equal("m1 m2", Assert.Single(Compared(
+        Locked with { Installed = [new("display", "d")], Checks = [Works("touch")] }, Unlocked with { Installed = [new("display", "d")] })).ModelCodes.Joined());
+
+    [Fact]
+    public void Findings_are_those_of_functions_and_then_those_of_parts()
+    {
+        var comparison = Compare(
+            Locked with { Checks = [Warns("touch")] },
+            Locked with { Id = "authorised", Procedure = SwapProcedure.Authorisation, Checks = [Works("touch")] });
+        Assert.Equal(["procedure-restores", "procedure-clears-part"], comparison.Findings.Select(finding => finding.Code));
+    }
+
+    [Fact]
+    public void A_unit_of_two_possible_kinds_is_one_of_both_best_known_first()
+    {
+        var swap = Locked with { Installed = [new("display", "either")], Checks = [Works("touch")] };
+        var record = Phone(swap, swap with { Id = "unlocked", LockState = LockState.Unlocked });
+        var compared = Compare(record, new AssessedUnit { Id = "either", Source = new(UnitSource.CompatibleSpare, UnitSource.MakerSpare) });
+        Assert.StartsWith("display from a maker spare or compatible spare, touch: ", Assert.Single(compared.Functions).Finding.Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Without_trials_there_is_nothing_to_compare() => Assert.Empty(Compare().Findings);
 
@@ -192,7 +251,7 @@ public sealed class ContextComparisonTests
 
     static ContextComparison Compare(params SwapTrial[] swaps) => Compare(Phone(swaps));
 
-    static ContextComparison Compare(TeardownRecord record) => new RecordCase(record with
+    static ContextComparison Compare(TeardownRecord record, params AssessedUnit[] more) => new RecordCase(record with
     {
         Assessment = record.Assessment with
         {
@@ -200,6 +259,7 @@ public sealed class ContextComparisonTests
             [
                 new() { Id = "a", ModelCode = "m1" }, new() { Id = "b", ModelCode = "m1", Source = UnitSource.Device }, new() { Id = "c" },
                 new() { Id = "d", ModelCode = "m2", Source = UnitSource.Device }, new() { Id = "spare", Source = UnitSource.CompatibleSpare },
+                .. more,
             ],
         },
     }).Derive<ContextComparison>();

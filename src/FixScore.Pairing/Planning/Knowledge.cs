@@ -28,9 +28,6 @@ sealed class Knowledge : IEquatable<Knowledge>
 
     public bool IsSettled => Open == 0;
 
-    /// <summary>Whether nothing is known of how many are tied.</summary>
-    public bool IsUnlimited => Least <= 0 && Most >= Open.Size();
-
     /// <summary>What a clean trial of some open candidates leaves.</summary>
     public Reduced Cleared(ulong trial) => Reduction.Of(Open & ~trial, [.. Flags.Select(flag => flag & ~trial)], Least, Most);
 

@@ -42,4 +42,24 @@ public sealed class InformationBoundTests
         Assert.Throws<ArgumentOutOfRangeException>(() => InformationBounds.Exactly(parts, culprits));
         Assert.Throws<ArgumentOutOfRangeException>(() => InformationBounds.AtMost(parts, culprits));
     }
+
+    [Fact]
+    public void What_is_out_of_range_is_named()
+    {
+        Assert.Equal("culprits", Assert.Throws<ArgumentOutOfRangeException>(() => InformationBounds.AtMost(3, -1)).ParamName);
+        Assert.Equal("parts", Assert.Throws<ArgumentOutOfRangeException>(() => InformationBounds.OneTie(-1)).ParamName);
+        Assert.Equal("parts", Assert.Throws<ArgumentOutOfRangeException>(() => TieDesigns.SeparatingBound(-1)).ParamName);
+        Assert.Equal("parts", Assert.Throws<ArgumentOutOfRangeException>(() => CoveringArrays.PairwiseTrials(-1)).ParamName);
+        Assert.Equal("parts", Assert.Throws<ArgumentOutOfRangeException>(() => DorfmanPooling.ExpectedTrials(-1, 0.1m, 3)).ParamName);
+        Assert.Equal("groupSize", Assert.Throws<ArgumentOutOfRangeException>(() => DorfmanPooling.ExpectedTrials(3, 0.1m, 0)).ParamName);
+        Assert.Equal("prevalence", Assert.Throws<ArgumentOutOfRangeException>(() => DorfmanPooling.CostPerPart(-0.1m, 1)).ParamName);
+        Assert.Equal("prevalence", Assert.Throws<ArgumentOutOfRangeException>(() => DorfmanPooling.CostPerPart(1.1m, 1)).ParamName);
+        Assert.Equal("prevalence", Assert.Throws<ArgumentOutOfRangeException>(() => DorfmanPooling.BestGroupSize(0)).ParamName);
+        Assert.Equal("prevalence", Assert.Throws<ArgumentOutOfRangeException>(() => DorfmanPooling.BestGroupSize(1.1m)).ParamName);
+        Assert.Equal("design", Assert.Throws<ArgumentNullException>(() => TieDesigns.NotToldApart(null!)).ParamName);
+        Assert.Equal("design", Assert.Throws<ArgumentNullException>(() => TieDesigns.BrokenIn(null!, new("a"))).ParamName);
+        Assert.Equal("tie", Assert.Throws<ArgumentNullException>(() => TieDesigns.BrokenIn(TieDesigns.Proving(["a"]), null!)).ParamName);
+        Assert.Contains("Too many parts.", Assert.Throws<ArgumentException>(() => TieDesigns.Separating(Enumerable.Range(0, 1024).Select(i => $"p{i}"))).Message, StringComparison.Ordinal);
+        Assert.Equal("All is known already.", Assert.Throws<InvalidOperationException>(() => BinarySplitting.Of(["a"], 0).After(true)).Message);
+    }
 }

@@ -54,6 +54,55 @@ public sealed class FixedPlanTests
         Assert.DoesNotContain(plan.Trials, trial => trial.Contains("p0") || trial.Contains("p5"));
     }
 
+    // By hand: words in the order of how many ones they have, one bit a trial; without "none" the empty word is one of them.
+    [Theory]
+    [InlineData(3, 0, "p0 p2|p1 p2")]
+    [InlineData(4, 0, "p0 p3|p1 p3|p2")]
+    [InlineData(3, 1, "p1|p2")]
+    [InlineData(4, 1, "p1 p3|p2 p3")]
+    public void Few_parts_are_moved_at_once(int candidates, int atLeast, string trials) =>
+        Assert.Equal(trials, string.Join('|', FixedPlan.Of(TieBelief.Uniform(Beliefs.Ids(candidates), atLeast, 1)).Trials.Select(trial => trial.Joined())));
+
+    [Fact]
+    public void Where_there_are_too_many_sets_to_list_each_candidate_is_tried_alone()
+    {
+        var plan = FixedPlan.Of(TieBelief.Uniform(Beliefs.Ids(12), 0, 12));
+        Assert.Equal(Beliefs.Ids(12), plan.Trials.Select(trial => trial.Joined()));
+        Assert.Equal((0, 12, false), (plan.Bound, plan.AtMost, plan.IsOptimal));
+        Assert.Empty(plan.Outcomes);
+    }
+
+    // 2,000 sets are listed, one more is not: 1 + 62 + 62 x 61 / 2 = 1,954 and 1 + 63 + 63 x 62 / 2 = 2,017.
+    [Theory]
+    [InlineData(62, 1954)]
+    [InlineData(63, 0)]
+    public void Up_to_two_thousand_sets_are_listed(int candidates, int listed) => Assert.Equal(listed, FixedPlan.Of(TieBelief.Uniform(Beliefs.Ids(candidates), 0, 2)).Outcomes.Length);
+
+    [Fact]
+    public void What_is_tied_for_certain_counts_among_those_that_can_be()
+    {
+        var plan = FixedPlan.Of(TieBelief.Uniform(Beliefs.Ids(4), 0, 2) with { Flagged = [["p1"]] });
+        Assert.Equal((2, "p1|p1 p0|p1 p2|p1 p3"), (plan.AtMost, string.Join('|', plan.Outcomes.Select(outcome => outcome.Tied.OrderBy(id => id != "p1").Joined()))));
+    }
+
+    // By hand: p0 goes in (1 s); p0 goes back and p1 goes in (4 s); p1 goes back and p2 goes in (16 s).
+    [Fact]
+    public void Seconds_are_those_of_what_changes_place_between_trials()
+    {
+        var costs = new Given { ["p0"] = 1, ["p1"] = 2, ["p2"] = 8, ["p0 p1"] = 4, ["p1 p2"] = 16 };
+        Assert.Equal(21m, FixedPlan.Of(TieBelief.Uniform(Beliefs.Ids(3), 0, 3), costs).Seconds);
+        Assert.Null(FixedPlan.Of(TieBelief.Uniform(Beliefs.Ids(3), 0, 3)).Seconds);
+    }
+
+    [Fact]
+    public void A_trial_without_a_time_leaves_the_whole_without() =>
+        Assert.Null(FixedPlan.Of(TieBelief.Uniform(Beliefs.Ids(3), 0, 3), new Given { ["p0"] = 1, ["p0 p1"] = 4 }).Seconds);
+
+    sealed class Given : Dictionary<string, decimal?>, IRebuildCosts
+    {
+        public decimal? SecondsToExchange(System.Collections.Immutable.ImmutableArray<string> candidates) => this.GetValueOrDefault(string.Join(' ', candidates));
+    }
+
     static void TellsAllApart(FixedPlan plan, int sets)
     {
         Assert.Equal(sets, plan.Outcomes.Length);
