@@ -34,6 +34,40 @@ public sealed class MinutesTests
         Assert.Equal((PlanObjective.Rebuilds, null, null), (plan.Objective, plan.Cost.Minutes, plan.OneAtATime.Seconds));
     }
 
+    [Theory]
+    [InlineData(5, null, 9)]
+    [InlineData(5, 5, null)]
+    [InlineData(null, null, 9)]
+    public void Each_part_alone_and_all_together_must_have_a_time(int? first, int? second, int? both)
+    {
+        var plan = AdaptivePlan.Of(Beliefs.Independent(2, 0.2m), PlanObjective.Minutes, new Given { ["p0"] = first, ["p1"] = second, ["p0 p1"] = both });
+        Assert.Equal((PlanObjective.Rebuilds, null), (plan.Objective, plan.Cost.Seconds));
+    }
+
+    [Fact]
+    public void What_is_settled_already_takes_no_time()
+    {
+        var plan = AdaptivePlan.Of(TieBelief.Uniform(["p0"], 1, 1), PlanObjective.Minutes, new Given());
+        Assert.Equal((PlanObjective.Minutes, 0m, 0m, true), (plan.Objective, plan.Cost.Seconds, plan.Bound, plan.IsOptimal));
+        Assert.Null(AdaptivePlan.Of(TieBelief.Uniform(["p0"], 1, 1)).Cost.Seconds);
+    }
+
+    // Beyond eight parts each set that changes place would ask for a route of its own.
+    [Theory]
+    [InlineData(8, true)]
+    [InlineData(9, false)]
+    public void Plans_by_minutes_are_proven_for_few_parts(int parts, bool isOptimal)
+    {
+        var plan = AdaptivePlan.Of(TieBelief.Uniform(Beliefs.Ids(parts), 1, 1), PlanObjective.Minutes, new Weighed());
+        Assert.Equal(isOptimal, plan.IsOptimal);
+        Assert.InRange(plan.Bound, 1m, plan.Cost.Minutes!.Value);
+    }
+
+    sealed class Weighed : IRebuildCosts
+    {
+        public decimal? SecondsToExchange(ImmutableArray<string> candidates) => 60 + candidates.Sum(id => 7 * int.Parse(id.AsSpan(1), System.Globalization.CultureInfo.InvariantCulture));
+    }
+
     /// <summary>Parts behind one another: to move one, all above it are opened.</summary>
     sealed class Layers(Random random) : IRebuildCosts
     {
