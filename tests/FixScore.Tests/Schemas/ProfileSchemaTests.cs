@@ -58,6 +58,19 @@ public sealed class ProfileSchemaTests
     }
 
     [Fact]
+    public void Criteria_are_named_and_lead_to_their_options()
+    {
+        var schema = JsonElement.Parse(FixScore.Schemas.ProfileFor(FakePlugin.Catalogue)).GetProperty("$defs");
+        var node = schema.GetProperty("node");
+        Snapshot.Match(string.Join("\n", node.GetProperty("properties").GetProperty("criterion").GetRawText(), node.GetProperty("allOf")[0].GetRawText(), schema.GetProperty("options.documentation").GetRawText()));
+    }
+
+    [Fact]
+    public void Without_criteria_the_schema_says_so() => Assert.Equal(
+        """{"not":{},"description":"In a leaf: id of a criterion. None is installed."}""",
+        JsonSerializer.Serialize(JsonElement.Parse(FixScore.Schemas.ProfileFor(Catalogue.Empty)).GetProperty("$defs").GetProperty("node").GetProperty("properties").GetProperty("criterion")));
+
+    [Fact]
     public void The_same_catalogue_gives_the_same_text() => Assert.Equal(FixScore.Schemas.ProfileFor(FakePlugin.Catalogue), FixScore.Schemas.ProfileFor(Catalogue.Of(new FakePlugin())));
 
     [Theory]
