@@ -21,8 +21,9 @@ sealed class Worker(WorkerTask asked)
         var reach = Reach.Kept(asked.Out)!;
         var cases = tests.All.Where(test => reach.Tests.TryGetValue(test.UniqueID, out var seen) && seen.Milliseconds <= asked.Slowest)
             .OrderBy(test => reach.Tests[test.UniqueID].Milliseconds).ToArray();
-        WarmUp(tests, mutants, [.. cases.Where(test => reach.Tests[test.UniqueID].Milliseconds < QuickMilliseconds)]);
-        foreach (var mutant in journal.Left())
+        var left = journal.Left();
+        if (!reach.Once.Contains(left[0])) WarmUp(tests, mutants, [.. cases.Where(test => reach.Tests[test.UniqueID].Milliseconds < QuickMilliseconds)]);
+        foreach (var mutant in left)
         {
             Try(mutant, tests, mutants, reach.Once.Contains(mutant)
                 ? cases
@@ -38,6 +39,7 @@ sealed class Worker(WorkerTask asked)
     // What is made once in a process is to be made without a mutant, or the first mutant would be kept for all that follow.
     static void WarmUp(LoadedTests tests, MutantSwitch mutants, ITestCase[] cases)
     {
+        using var clock = new Timer(_ => End(), null, TimeSpan.FromMinutes(2), Timeout.InfiniteTimeSpan);
         mutants.Active = -1;
         tests.FirstFailed(cases);
     }
@@ -66,8 +68,11 @@ sealed class Worker(WorkerTask asked)
     void TooLong(int mutant)
     {
         journal.Says(mutant, Verdict.TooLong, "");
-        System.Diagnostics.Process.GetCurrentProcess().Kill(); // A test that never ends cannot be ended from outside.
+        End();
     }
+
+    // A test that never ends cannot be ended from outside.
+    static void End() => System.Diagnostics.Process.GetCurrentProcess().Kill();
 
     // Starting a run costs more than most tests, and most mutants are noticed by the first few tests.
     static IEnumerable<ITestCase[]> InGrowingBatches(ITestCase[] cases)
