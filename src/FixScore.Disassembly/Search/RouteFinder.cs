@@ -67,10 +67,8 @@ sealed class RouteFinder
 
     Route? Reached(Shortest found, Shortest least, Func<Int128, decimal>? bound, Func<Way, Way, Interval> steps)
     {
-        if (found.Works is null || least.Works is null)
-            return found.IsProven ? null : Told(Reachability.Unknown, RouteReasons.TooMuch(source, query));
-        var way = Way(found.Works);
-        var leastWay = Least(found, way, least);
+        if ((found.Works ?? least.Works) is not { } works) return found.IsProven ? null : Told(Reachability.Unknown, RouteReasons.TooMuch(source, query));
+        var (way, leastWay) = Sorted(Way(works), works, least);
         return new(query, Reachability.Reachable)
         {
             Way = way,
@@ -94,14 +92,21 @@ sealed class RouteFinder
         return new(query, Reachability.Unreachable)
         {
             Way = way,
-            LeastWay = least.Works is null ? null : Least(found, way, least),
+            LeastWay = Other(way, found.Works, least),
             Why = RouteReasons.OnlyDamage(source, query, Harmed(way)),
             IsOptimal = found.IsProven, Damages = Harmed(way), AtRisk = AtRisk(way), Recorded = Recorded(),
         };
     }
 
+    // A search cut short can find a worse way than the other one came upon.
+    (Way Way, Way LeastWay) Sorted(Way way, int[] works, Shortest least)
+    {
+        var other = Other(way, works, least);
+        return (other.Steps.High < way.Steps.High ? other : way, way.Steps.Low < other.Steps.Low ? way : other);
+    }
+
     // The same way is the same object, so that it is told once.
-    Way Least(Shortest found, Way way, Shortest least) => found.Works!.SequenceEqual(least.Works!) ? way : Way(least.Works!);
+    Way Other(Way way, int[] works, Shortest least) => least.Works is null || least.Works.SequenceEqual(works) ? way : Way(least.Works);
 
     // Time counts only where it is known of all, and only after damage.
     Shortest FastestOfLeastDamage(Plan plan)
