@@ -85,14 +85,3 @@ sealed class Making(Room room, string root, string folder)
         }
     }
 }
-
-/// <summary>Starts <c>dotnet</c> and waits for its end.</summary>
-static class Shell
-{
-    public static void Run(string folder, params string[] arguments)
-    {
-        var start = new ProcessStartInfo("dotnet", arguments) { WorkingDirectory = folder };
-        using var process = Process.Start(start)!;
-        process.WaitForExit();
-    }
-}

@@ -13,7 +13,7 @@ sealed record Room(string Project, string[] Tests, string Touch)
             """typeof(global::FixScore.Scorer).Assembly.GetType("FixScore.Reading.JsonPointers")!.GetMethod("Resolve")!.Invoke(null, [default(System.Text.Json.JsonElement), ""])"""),
         "disassembly" => new(
             "FixScore.Disassembly", ["FixScore.Disassembly.Tests", "FixScore.Criteria.Tests", "FixScore.Requirements.Tests"],
-            """new global::FixScore.Disassembly.RouteQuery("x").Equals(null)"""),
+            """new global::FixScore.Disassembly.RouteQuery("x").Equals(null).ToString()"""),
         "pairing" => new("FixScore.Pairing", ["FixScore.Pairing.Tests"], """global::FixScore.Pairing.PartFunctions.Of("battery")"""),
         _ => null,
     };
