@@ -9,6 +9,9 @@ namespace FixScore.Mutants.Trying;
 /// <param name="Once">Mutants reached while something static was made: that happens once in a process.</param>
 sealed record Reach(SortedDictionary<string, TestReach> Tests, SortedSet<int> Once)
 {
+    // A test that takes this long the first time is no quicker when compiled.
+    static readonly TimeSpan Long = TimeSpan.FromSeconds(5);
+
     static string FileIn(string folder) => Path.Combine(folder, "reach.json");
 
     public static Reach? Kept(string folder) =>
@@ -25,6 +28,7 @@ sealed record Reach(SortedDictionary<string, TestReach> Tests, SortedSet<int> On
         foreach (var test in tests.All.Where(takesPart))
         {
             mutants.Reached();
+            var watch = Stopwatch.StartNew();
             if (tests.FirstFailed([test]) is { } failed)
             {
                 Console.Error.WriteLine($"left out, fails without a mutant: {failed}");
@@ -32,8 +36,11 @@ sealed record Reach(SortedDictionary<string, TestReach> Tests, SortedSet<int> On
             }
             var (all, once) = mutants.Reached();
             reach.Once.UnionWith(once);
-            var watch = Stopwatch.StartNew();
-            tests.FirstFailed([test]);
+            if (watch.Elapsed < Long)
+            {
+                watch.Restart();
+                tests.FirstFailed([test]);
+            }
             reach.Tests[test.UniqueID] = new(test.DisplayName, watch.Elapsed.TotalMilliseconds, [.. all.Concat(mutants.Reached().All).Distinct().Order()]);
         }
         mutants.Captures = false;
