@@ -87,7 +87,7 @@ sealed class RouteFinder
         if (Plan(_ => false) is not { } plan) return Nothing();
         var found = query.Cost == RouteCost.Seconds ? FastestOfLeastDamage(plan) : LeastDamage(plan, landmarks => Pricing(plan, landmarks));
         var least = query.Cost == RouteCost.Steps && HasUnknownTools(plan) ? LeastDamage(plan, landmarks => Pricing(plan, landmarks, UnknownTools.BareHands)) : found;
-        if (found.Works is null) return Nothing();
+        if (found.Works is null) return found.IsProven ? Nothing() : Told(Reachability.Unreachable, RouteReasons.TooMuch(source, query));
         var way = Way(found.Works);
         return new(query, Reachability.Unreachable)
         {

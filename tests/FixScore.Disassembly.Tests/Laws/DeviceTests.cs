@@ -48,7 +48,7 @@ public sealed class DeviceTests
     [Fact]
     public void A_search_cut_short_in_a_random_record_never_tells_what_is_not_so()
     {
-        foreach (var (record, _) in Bench.Records(500, 900_000))
+        foreach (var (record, _) in Bench.Records(1_200, 900_000))
             foreach (var effort in new[] { 1, 2, 5 })
                 AssertHolds(new RecordCase(record), record.Parts.Last().Id, effort);
     }
@@ -56,7 +56,7 @@ public sealed class DeviceTests
     static void AssertHolds(RecordCase source, string part, int effort)
     {
         var (proven, cut) = (source.RouteTo(part), source.Derive<Route, RouteQuery>(new(part, effort: effort)));
-        Assert.True(cut.Reachability == proven.Reachability || cut.Why?.Code == "route.too-much-work");
+        Assert.True(cut.Why?.Code == "route.too-much-work" || (cut.Reachability, cut.Why?.Code) == (proven.Reachability, proven.Why?.Code));
         if (cut.Steps is not { } steps) return;
         Assert.True(steps.Low >= proven.Steps!.Value.Low && steps.High >= proven.Steps.Value.High && cut.LowerBound <= proven.Steps.Value.Low);
         if (cut.IsOptimal) Assert.Equal(proven.Steps, steps);
