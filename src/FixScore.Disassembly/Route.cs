@@ -58,7 +58,7 @@ public sealed class Route : IFact<Route, RouteQuery>
     public Way? Way { get; internal init; }
 
     /// <summary>With unknown tools, the route with fewest steps; else <see cref="Way"/>.</summary>
-    public Way? LeastWay { get => field ?? Way; internal init; }
+    public Way? LeastWay { get; internal init; }
 
     /// <summary>Ids of parts and joints that <see cref="Way"/> damages, the target's own group included; in the order of the record.</summary>
     public ImmutableArray<string> Damages { get; internal init; } = [];

@@ -41,6 +41,39 @@ public sealed class RouteCheckTests
             Problems(record).Where(each => each.Code == "part-never-free").Select(each => each.Message));
     }
 
+    [Fact]
+    public void A_record_without_fault_is_told_nothing_of()
+    {
+        Assert.Equal("routes-are-possible", new RouteCheck().Id);
+        Assert.Empty(Problems(Slate().Operation("turn", OperationAction.Unscrew, [], ["screw"]).Operation("lift", OperationAction.Lift, [], default, ["lid"])));
+        Assert.Empty(Problems(Slate()));
+        Assert.Empty(Problems(new RecordBuilder().Part("lid").Operation("turn", OperationAction.Slide)));
+    }
+
+    [Fact]
+    public void What_to_do_is_told()
+    {
+        var problems = Problems(Slate().Operation("lift", OperationAction.Lift, [], default, ["lid"]));
+        Assert.Equal(
+            ["Record what comes before it, or mend its conditions.", "Record the operation, or say that the part cannot be reached with 'reach': 'not-possible'."],
+            problems.Select(each => each.Hint).Distinct());
+        Assert.Equal(["/operations/0", "/parts/0", "/parts/1"], problems.Select(each => each.At.Text));
+    }
+
+    [Fact]
+    public void A_part_that_is_said_to_be_out_of_reach_is_none_that_nothing_frees_nor_is_its_group()
+    {
+        var record = new RecordBuilder().Part("lid").Part("rim", configure: part => part with { Reach = Records.Reach.NotPossible }).Part("board")
+            .Joint("moulded", ["lid", "rim"], JointKind.Weld, joint => joint with { Integral = true }).Joint("screw", ["lid", "board"], JointKind.Screw).Operation("turn", OperationAction.Slide);
+        Assert.Equal(["'board'"], Problems(record).Select(each => each.Message.Split(' ')[2].TrimEnd(':')));
+    }
+
+    [Fact]
+    public void What_must_follow_at_once_and_cannot_is_told() => Assert.Equal(
+        "'quick' can never be done: 'turn' is never done directly before it.",
+        Problems(Slate().Operation("turn", OperationAction.Slide, configure: turn => turn with { After = [new Condition.Done("turn")] })
+            .Operation("quick", OperationAction.Other, configure: quick => quick with { DirectlyAfter = "turn" })).Single(each => each.At.Text == "/operations/1").Message);
+
     static RecordBuilder Slate() => new RecordBuilder().Part("lid").Part("board").Joint("screw", ["lid", "board"], JointKind.Screw);
 
     static Problem[] Problems(RecordBuilder builder) => [.. new RouteCheck().Check(new RecordCase(builder.Build()))];

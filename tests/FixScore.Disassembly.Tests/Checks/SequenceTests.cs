@@ -68,6 +68,14 @@ public sealed class SequenceTests
         "In the sequence 'filmed', 'free' cannot be done there: 'shield' is still over 'clip'.",
         Assert.Single(Check(Slate(under: ["shield"]).Sequence("filmed", "board", SequenceAuthor.Assessor, "turn", "lift", "free"))).Message);
 
+    [Fact]
+    public void Removing_what_is_gone_together_with_what_is_not_is_no_slip() =>
+        Assert.Empty(Check(Slate().Operation("both", OperationAction.Lift, [], default, ["lid", "shield"], [new Condition.Undone("clip")]).Sequence("filmed", "shield", SequenceAuthor.Assessor, "turn", "lift", "free", "both")));
+
+    [Fact]
+    public void Removing_again_what_is_gone_and_undoing_what_is_not_is_no_slip() =>
+        Assert.Empty(Check(Slate().Operation("tear", OperationAction.Lift, [], ["clip"], ["lid"]).Sequence("filmed", "board", SequenceAuthor.Assessor, "turn", "lift", "tear")));
+
     static void Told(string code, string at, string message, string hint, Problem[] problems)
     {
         var problem = Assert.Single(problems);

@@ -45,10 +45,14 @@ public sealed class DeviceTests
     }
 
     // With unknown tools both ends of the steps are searched, and either search may be cut short.
-    [Fact]
-    public void A_search_cut_short_in_a_random_record_never_tells_what_is_not_so()
+    [Theory]
+    [InlineData(900_000)]
+    [InlineData(900_300)]
+    [InlineData(900_600)]
+    [InlineData(900_900)]
+    public void A_search_cut_short_in_a_random_record_never_tells_what_is_not_so(int firstSeed)
     {
-        foreach (var (record, _) in Bench.Records(1_200, 900_000))
+        foreach (var (record, _) in Bench.Records(300, firstSeed))
             foreach (var effort in new[] { 1, 2, 5 })
                 AssertHolds(new RecordCase(record), record.Parts.Last().Id, effort);
     }

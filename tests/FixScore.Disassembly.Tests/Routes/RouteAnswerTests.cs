@@ -82,6 +82,39 @@ public sealed class RouteAnswerTests
         Assert.Empty(source.RouteToAll(["lid", "board"]).Recorded);
     }
 
+    // No part is damaged where joints can be instead, however many; the weights are our own judgement.
+    [Theory]
+    [InlineData("board", "joint1 joint2", "cut")]
+    [InlineData("joint1 joint2", "board", "pry")]
+    [InlineData("joint1 joint2", "joint1", "cut")]
+    [InlineData("joint1", "joint2", "pry")]
+    [InlineData("board lid2", "board joint1 joint2", "cut")]
+    public void The_way_with_least_damage_spares_parts_before_joints(string byPrying, string byCutting, string way)
+    {
+        var source = new RecordBuilder().Part("lid").Part("board").Part("lid2").Joint("screw", ["lid", "board"], JointKind.Screw)
+            .Joint("joint1", ["board", "lid2"], JointKind.SnapFit).Joint("joint2", ["board", "lid2"], JointKind.SnapFit)
+            .Operation("pry", OperationAction.Pry, [], ["screw"], configure: pry => pry with { Damages = [.. byPrying.Split(' ')] })
+            .Operation("cut", OperationAction.Other, [], ["screw"], configure: cut => cut with { Damages = [.. byCutting.Split(' ')] }).ToCase();
+        foreach (var cost in Enum.GetValues<RouteCost>()) Assert.Equal(way, Assert.Single(source.RouteTo("lid", cost).Way!.Operations));
+    }
+
+    // Each milestone leads to the other by a choice, and to an operation of its own.
+    [Theory]
+    [InlineData("first", "turn")]
+    [InlineData("second", "turn")]
+    [InlineData("third", "free")]
+    public void Milestones_that_lead_back_to_each_other_by_a_choice_are_no_help_to_themselves(string milestone, string way)
+    {
+        var source = new RecordBuilder().Part("lid").Part("board").Joint("screw", ["lid", "board"], JointKind.Screw)
+            .Milestone("first", new Condition.AnyOf([new Condition.Done("second"), new Condition.Done("turn")]))
+            .Milestone("second", new Condition.AnyOf([new Condition.Done("first"), new Condition.Done("free")]))
+            .Milestone("third", new Condition.AllOf([new Condition.Done("second"), new Condition.Done("free")]))
+            .Operation("turn", OperationAction.Other, [], seconds: 1).Operation("free", OperationAction.Other, [], seconds: 1)
+            .Operation("lift", OperationAction.Lift, [], ["screw"], after: [new Condition.Done(milestone)], seconds: 1)
+            .Operation("other", OperationAction.Lift, [], ["screw"], after: [new Condition.Done("first"), new Condition.Done("second"), new Condition.Done("third")], seconds: 1).ToCase();
+        Assert.Equal([way, "lift"], source.RouteTo("lid", RouteCost.Operations).Way!.Operations.AsEnumerable());
+    }
+
     static RecordBuilder Slate() => new RecordBuilder().Part("lid").Part("board").Part("frame")
         .Joint("screw", ["lid", "board"], JointKind.Screw).Joint("clip", ["board", "frame"], JointKind.SnapFit)
         .Operation("turn", OperationAction.Unscrew, [], ["screw"], seconds: new Quantity(1, 3))
