@@ -14,7 +14,7 @@ sealed record Room(string Project, string[] Tests, string Touch)
         "disassembly" => new(
             "FixScore.Disassembly", ["FixScore.Disassembly.Tests", "FixScore.Criteria.Tests", "FixScore.Requirements.Tests"],
             """new global::FixScore.Disassembly.RouteQuery("x").Equals(null).ToString()"""),
-        "pairing" => new("FixScore.Pairing", ["FixScore.Pairing.Tests"], """global::FixScore.Pairing.PartFunctions.Of("battery")"""),
+        "pairing" => new("FixScore.Pairing", ["FixScore.Pairing.Tests"], """global::FixScore.Pairing.PartFunctions.Of("battery").AsEnumerable()"""),
         _ => null,
     };
 }
