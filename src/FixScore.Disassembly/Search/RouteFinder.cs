@@ -87,7 +87,7 @@ sealed class RouteFinder
         if (Plan(_ => false) is not { } plan) return Nothing();
         var found = query.Cost == RouteCost.Seconds ? FastestOfLeastDamage(plan) : LeastDamage(plan, landmarks => Pricing(plan, landmarks));
         var least = query.Cost == RouteCost.Steps && HasUnknownTools(plan) ? LeastDamage(plan, landmarks => Pricing(plan, landmarks, UnknownTools.BareHands)) : found;
-        if (found.Works is null) return found.IsProven ? Nothing() : Told(Reachability.Unreachable, RouteReasons.TooMuch(source, query));
+        if (found.Works is null) return found.IsProven ? Nothing() : Told(Reachability.Unreachable, RouteReasons.DamageOpen(source, query));
         var way = Way(found.Works);
         return new(query, Reachability.Unreachable)
         {
@@ -131,7 +131,7 @@ sealed class RouteFinder
 
     bool IsUntimed(int work) => OperationTime.Of(teardown.Works[work].Operation) is null;
 
-    Route Told(Reachability reachability, Reason why) => new(query, reachability) { Why = why, Recorded = Recorded(), IsOptimal = why.Code != RouteReasons.TooMuchWork };
+    Route Told(Reachability reachability, Reason why) => new(query, reachability) { Why = why, Recorded = Recorded(), IsOptimal = why.Code is not (RouteReasons.TooMuchWork or RouteReasons.DamageNotFound) };
 
     Way Way(int[] works) => Walk.Of(teardown.Structure, [.. works.Select(work => teardown.Works[work])], query.FirstTool);
 

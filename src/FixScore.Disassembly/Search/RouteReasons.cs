@@ -8,6 +8,7 @@ namespace FixScore.Disassembly.Search;
 static class RouteReasons
 {
     public const string TooMuchWork = "route.too-much-work";
+    public const string DamageNotFound = "route.damage-open";
 
     public static Reason ListsUnknown(TeardownCase source, Part part) => Reason.Of(
         "route.lists-unknown", "The record has no list of {list}, so nobody knows the way to '{part}'.", [source.At(part)],
@@ -32,6 +33,10 @@ static class RouteReasons
 
     public static Reason TooMuch(TeardownCase source, RouteQuery query) => Reason.Of(
         TooMuchWork, "No route to {part} was found among {effort} states; whether there is one is open.", Parts(source, query), ("part", Named(query)), ("effort", query.Effort));
+
+    public static Reason DamageOpen(TeardownCase source, RouteQuery query) => Reason.Of(
+        DamageNotFound, "{part} cannot be freed without damage; no way with damage was found among {effort} states, and whether there is one is open.",
+        Parts(source, query), ("part", Named(query)), ("effort", query.Effort));
 
     static Pointer[] Parts(TeardownCase source, RouteQuery query) => [.. source.Record.Parts.Where(part => query.Parts.Contains(part.Id)).Select(source.At)];
 
